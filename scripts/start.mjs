@@ -1,0 +1,25 @@
+// Starts one of the project's commands on a Node that can run it. Kept in plain JavaScript, so that an older
+// Node can read it far enough to say in one sentence what is missing.
+import { existsSync } from 'node:fs';
+
+const needed = 24;
+const [name, ...rest] = process.argv.slice(2);
+const found = Number(process.versions.node.split('.')[0]);
+
+if (found < needed) {
+  console.error(
+    `Last Turn needs Node ${needed} or newer and found ${process.versions.node}. ` +
+      'Its own copy comes with `npm ci` where one is published for this kind of machine; ' +
+      `here there is none, so please install Node ${needed} and run the command again.`,
+  );
+  process.exit(1);
+}
+
+const script = name === undefined ? undefined : new URL(`./${name}.ts`, import.meta.url);
+if (script === undefined || !/^[a-z-]+$/.test(name) || !existsSync(script)) {
+  console.error(`There is no command \`${name ?? ''}\`; \`npm run\` lists them.`);
+  process.exit(2);
+}
+
+const { main } = await import(script.href);
+process.exitCode = await main(rest);
