@@ -1,0 +1,99 @@
+import type { FrozenResult } from '../contest/frozen.ts';
+import type { ContestResult, JudgedEntry, JudgedFlight } from '../contest/standing.ts';
+import type { Problem } from '../entries/problem.ts';
+import type { FigureSet } from '../figures/figure.ts';
+import type { Batch } from '../model/batch.ts';
+import type { Challenge, ChallengeState } from '../model/challenge.ts';
+import type { Entry, Flight, Setup } from '../model/entry.ts';
+import type { Ruling } from '../model/ruling.ts';
+import type { Builder, ClubPage, NewsPost, Site } from '../model/site.ts';
+
+/** One flight with everything known of it. */
+export interface FlightRecord {
+  readonly flight: Flight;
+  readonly judged: JudgedFlight;
+  /** Figures of the flight; per motor where they differ. */
+  readonly figures: FigureSet;
+}
+
+export interface PhotoRecord {
+  readonly file: string;
+  readonly alt: string;
+  /** Path of the original, relative to the content folder, with `/`. */
+  readonly source: string;
+  /** First 16 hexadecimal digits of the SHA-256 of the original's bytes: names the published copies. */
+  readonly hash: string;
+  /** Of the picture turned upright, in pixels. */
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One aircraft with everything known of it: what the entry page shows. */
+export interface EntryRecord {
+  readonly entry: Entry;
+  readonly challenge: string;
+  readonly ruling: Ruling | null;
+  readonly judged: JudgedEntry;
+  /** The setup whose figures stand in the headline. */
+  readonly headline: Setup;
+  /** Figures of the model and of the best flight, for the headline setup. */
+  readonly figures: FigureSet;
+  /** Figures of the model for every setup, in the entry's order. */
+  readonly setupFigures: readonly FigureSet[];
+  readonly flights: readonly FlightRecord[];
+  readonly photos: readonly PhotoRecord[];
+  /** Builder's text as safe HTML. */
+  readonly html: string;
+  /** True where every builder of it is a junior: shown by handle only, not indexed. */
+  readonly junior: boolean;
+}
+
+export interface ChallengeRecord {
+  readonly challenge: Challenge;
+  readonly state: ChallengeState;
+  readonly result: ContestResult;
+  readonly frozen: FrozenResult | null;
+  /** By id, sorted by it. */
+  readonly entries: readonly EntryRecord[];
+  readonly html: string;
+}
+
+export interface BuilderRecord {
+  readonly builder: Builder;
+  readonly entries: readonly { readonly challenge: string; readonly entry: string }[];
+  readonly html: string;
+}
+
+/** What became of each file below the content folder. */
+export interface FileAccount {
+  readonly file: string;
+  readonly fate: 'published' | 'left-out' | 'ignored';
+  /** The named rule by which it was ignored, or why it was left out. */
+  readonly why: string | null;
+}
+
+export interface LeftOut {
+  readonly challenge: string;
+  readonly entry: string;
+}
+
+/** Everything the site says, worked out once. Pages, data files and scripts read it and compute nothing. */
+export interface Almanac {
+  readonly site: Site;
+  readonly siteHtml: string;
+  /** The instant of the build, ISO 8601; the only clock. */
+  readonly now: string;
+  /** The newest opening first. */
+  readonly challenges: readonly ChallengeRecord[];
+  /** Id of the challenge on the front page; null for a site without one. */
+  readonly featured: string | null;
+  readonly builders: readonly BuilderRecord[];
+  readonly pages: readonly { readonly page: ClubPage; readonly html: string }[];
+  readonly news: readonly { readonly post: NewsPost; readonly html: string }[];
+  readonly batches: readonly { readonly batch: Batch; readonly figures: FigureSet; readonly html: string }[];
+  readonly leftOut: readonly LeftOut[];
+  /** Old address → new address, both as site paths such as `/entries/a/b/`. */
+  readonly redirects: ReadonlyMap<string, string>;
+  readonly problems: readonly Problem[];
+  readonly files: readonly FileAccount[];
+}
