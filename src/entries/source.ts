@@ -1,3 +1,5 @@
+import type { LineStarts } from './line-index.ts';
+
 /**
  * The front matter of one file as it was written: every scalar is text with its place, nothing is interpreted.
  * Offsets are UTF-16 units from the start of the file's text, front matter included, after a byte order mark is removed.
@@ -36,6 +38,8 @@ export interface SourceDocument {
   /** Path as printed in problems, relative to the content folder, with `/`. */
   readonly file: string;
   readonly text: string;
+  /** Where its lines start, for places. */
+  readonly lines: LineStarts;
   readonly root: SourceMap;
   /** What follows the front matter. */
   readonly body: string;
