@@ -1,0 +1,63 @@
+import type { FigureDefinition } from './definition.ts';
+import { readTurns, turnsDiffer } from './turns-reading.ts';
+
+/** Figures of the time in the air. */
+export const durationFigures: readonly FigureDefinition[] = [
+  {
+    id: 'best-time',
+    name: 'Best time',
+    unit: 's',
+    of: 'flight',
+    scope: 'entry',
+    explanation:
+      'The official time of the flight these figures are of: what the watches read under the timing rules of the challenge, or what was ruled.',
+    formula: 'official time',
+    source: 'timing rules of the challenge',
+    range: 'any flight',
+    compute: (from, { flown }) => {
+      if (flown === null) return from.absent('needs a flight');
+      const { seconds, u, ruled } = flown.official;
+      return from.derived('the official time', () => ({
+        kind: 'time',
+        value: seconds,
+        u,
+        origin: ruled ? 'inspected' : 'measured',
+      }));
+    },
+  },
+  {
+    id: 'duration-per-turn',
+    name: 'Duration per turn',
+    unit: 's',
+    of: 'flight',
+    scope: 'entry',
+    explanation:
+      'How long the model stayed up for each turn on a motor. Long ones mean a slow propeller that asks little of the rubber.',
+    formula: 'best time / turns at launch',
+    source: 'definition',
+    range: 'flights that state their turns',
+    compute: (from, { flown }) => {
+      const time = from.figure('best-time');
+      return time / from.need(flown?.flight.turns[0], 'the turns of the flight');
+    },
+    perMotor: {
+      when: turnsDiffer,
+      compute: (from, subject, motor) => {
+        const turns = readTurns(from, subject, motor) ?? from.absent(`needs the turns${motor.suffix}`);
+        return from.figure('best-time') / turns;
+      },
+    },
+  },
+  {
+    id: 'duration-per-gram-of-rubber',
+    name: 'Duration per gram of rubber',
+    unit: 's/kg',
+    of: 'flight',
+    scope: 'entry',
+    explanation: 'How long the model stayed up for each gram of its rubber.',
+    formula: 'best time / rubber mass',
+    source: 'definition',
+    range: 'any flight',
+    compute: (from) => from.figure('best-time') / from.figure('rubber-mass'),
+  },
+];

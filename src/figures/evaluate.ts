@@ -1,0 +1,89 @@
+import type { Batch } from '../model/batch.ts';
+import type { FigureDefinition } from './definition.ts';
+import type { Figure, FigureSet } from './figure.ts';
+import { Propagation, type Task } from './propagate.ts';
+import { figureDefinition, figureDefinitions } from './registry.ts';
+import { type NumberedMotor, numberedMotors, type Subject } from './subject.ts';
+
+/**
+ * Works out figures of an aircraft, of a flight, or both, with uncertainty and basis. `'flight'` works out only the
+ * figures of the model that figures of the flight read. A figure whose inputs are missing is there, absent with its
+ * reason. A figure that is of the entry stands in `entry`, one of motors in each of `motors`.
+ */
+export function evaluate(subject: Subject, of: 'model' | 'flight' | 'all'): FigureSet {
+  const motors = numberedMotors(subject.design);
+  const asked = figureDefinitions.filter(
+    (definition) => definition.of !== 'batch' && (of === 'all' || definition.of === of),
+  );
+  return run(
+    (definition, motor) => bind(definition, subject, motor === null ? null : (motors[motor] ?? null)),
+    asked.filter((definition) => !isOfMotors(definition, subject)),
+    asked.filter((definition) => isOfMotors(definition, subject)),
+    motors.length,
+  );
+}
+
+/** Works out the figures of a batch of rubber; they stand in `entry`. */
+export function evaluateBatch(batch: Batch): FigureSet {
+  const asked = figureDefinitions.filter((definition) => definition.of === 'batch');
+  return run(
+    (definition) => {
+      if (definition.scope !== 'batch') throw new Error(`The figure ${definition.id} is not one of batches.`);
+      const { id, unit, compute } = definition;
+      return { id, unit, motor: null, compute: (from) => compute(from, batch) };
+    },
+    asked,
+    [],
+    0,
+  );
+}
+
+function isOfMotors(definition: FigureDefinition, subject: Subject): boolean {
+  if (definition.scope !== 'entry') return definition.scope === 'motor';
+  return definition.perMotor?.when(subject) ?? false;
+}
+
+function bind(definition: FigureDefinition, subject: Subject, motor: NumberedMotor | null): Task {
+  const { id, unit } = definition;
+  if (definition.scope === 'batch') throw new Error(`The figure ${id} is one of batches.`);
+  const perMotor = definition.scope === 'motor' ? definition.compute : definition.perMotor?.compute;
+  if (isOfMotors(definition, subject) && perMotor !== undefined) {
+    if (motor === null) throw new Error(`The figure ${id} is one of motors: say which.`);
+    return { id, unit, motor: motor.index, compute: (from) => perMotor(from, subject, motor) };
+  }
+  if (definition.scope !== 'entry') throw new Error(`The figure ${id} is not one of entries.`);
+  const compute = definition.compute;
+  return { id, unit, motor: null, compute: (from) => compute(from, subject) };
+}
+
+function run(
+  bindTask: (definition: FigureDefinition, motor: number | null) => Task,
+  ofEntry: readonly FigureDefinition[],
+  ofMotors: readonly FigureDefinition[],
+  motorCount: number,
+): FigureSet {
+  const entryTasks = new Map<string, Task>();
+  const motorTasks = Array.from({ length: motorCount }, () => new Map<string, Task>());
+  const find = (id: string, motor: number | null): Task => {
+    const known = (motor === null ? undefined : motorTasks[motor]?.get(id)) ?? entryTasks.get(id);
+    if (known !== undefined) return known;
+    const definition = figureDefinition(id);
+    if (definition === undefined) throw new Error(`There is no figure ${id}.`);
+    const ofMotor = definition.scope === 'motor' || ofMotors.includes(definition);
+    const task = bindTask(definition, ofMotor ? motor : null);
+    (ofMotor && motor !== null ? motorTasks[motor]! : entryTasks).set(id, task);
+    return task;
+  };
+  const places = motorTasks.map((_, motor) => motor);
+  const asked = [
+    ...ofEntry.map(({ id }) => find(id, null)),
+    ...places.flatMap((motor) => ofMotors.map(({ id }) => find(id, motor))),
+  ];
+  const figures = new Propagation(find).figures(asked);
+  const byId = (from: number, count: number): ReadonlyMap<string, Figure> =>
+    new Map(figures.slice(from, from + count).map((figure) => [figure.id, figure]));
+  return {
+    entry: byId(0, ofEntry.length),
+    motors: places.map((motor) => byId(ofEntry.length + motor * ofMotors.length, ofMotors.length)),
+  };
+}

@@ -1,0 +1,106 @@
+import { gravity } from '../flight/gravity.ts';
+import type { FigureDefinition } from './definition.ts';
+import { geometricSkeinMass, rubberMassAsStated } from './skein-readings.ts';
+
+/** Figures of what the model weighs and how its wing carries it. */
+export const massFigures: readonly FigureDefinition[] = [
+  {
+    id: 'rubber-mass',
+    name: 'Rubber mass',
+    unit: 'kg',
+    of: 'model',
+    scope: 'entry',
+    explanation:
+      'What all the rubber in the model weighs. Where a skein was not weighed, its mass follows from strip, strands, length and density. An official weighing stands instead.',
+    formula: 'Σ count × skein mass; not weighed: density × strands × width × thickness × length',
+    source: 'measured; geometry',
+    range: 'any',
+    compute: (from, subject) => {
+      const inspected = subject.design.inspected?.rubber ?? null;
+      return inspected === null
+        ? rubberMassAsStated(from, subject)
+        : from.value(inspected, 'the inspected mass of rubber');
+    },
+  },
+  {
+    id: 'skein-mass-check',
+    name: 'Skein mass check',
+    unit: '1',
+    of: 'model',
+    scope: 'motor',
+    explanation:
+      'The weighed mass of a skein over the mass that its strip, strands and length give. Far from 1, one of the four was mistaken. The builder’s own weights are used even where an official weighed the rubber.',
+    formula: 'weighed mass / (density × strands × width × thickness × length)',
+    source: 'geometry',
+    range: '0.8 to 1.25 is what measuring strip with a rule and a gauge explains',
+    compute: (from, subject, motor) => {
+      const weighed = from.need(motor.motor.skein?.mass, `the weighed mass of the skein${motor.suffix}`);
+      return weighed / geometricSkeinMass(from, subject, motor);
+    },
+  },
+  {
+    id: 'flying-mass',
+    name: 'Flying mass',
+    unit: 'kg',
+    of: 'model',
+    scope: 'entry',
+    explanation:
+      'What the model weighs as it is launched: airframe and rubber. A flight that states its own mass is worked out with that.',
+    formula: 'm = airframe + rubber, or as weighed',
+    source: 'measured',
+    range: 'any',
+    compute: (from, { design, mass }) => {
+      if (mass !== null) return from.value(mass, "the flight's own mass");
+      const { airframe, flying } = design.mass;
+      const sum = () => from.figure('airframe-mass') + from.figure('rubber-mass');
+      const airframeKnown = airframe !== null || (design.inspected?.airframe ?? null) !== null;
+      if (!airframeKnown) return from.need(flying, 'the flying mass');
+      // Where both are stated the weighed whole helps out only if the rubber is not known.
+      return flying === null ? sum() : (from.attempt(sum) ?? from.value(flying, 'the flying mass'));
+    },
+  },
+  {
+    id: 'airframe-mass',
+    name: 'Airframe mass',
+    unit: 'kg',
+    of: 'model',
+    scope: 'entry',
+    explanation: 'What the model weighs ready to fly, but without its rubber.',
+    formula: 'as weighed, else m − rubber',
+    source: 'measured',
+    range: 'any',
+    compute: (from, { design }) => {
+      const inspected = design.inspected?.airframe ?? null;
+      if (inspected !== null) return from.value(inspected, "the airframe's inspected mass");
+      if (design.mass.airframe !== null) return from.value(design.mass.airframe, "the airframe's mass");
+      return from.figure('flying-mass') - from.figure('rubber-mass');
+    },
+  },
+  {
+    id: 'rubber-share',
+    name: 'Share of rubber',
+    unit: '1',
+    kind: 'share',
+    of: 'model',
+    scope: 'entry',
+    explanation:
+      'How much of the flying mass is rubber. With all else equal, duration is longest when two thirds of the mass are rubber; no airframe is that light for long.',
+    formula: 'rubber / m',
+    source: 'common practice, no source',
+    range: 'any',
+    compute: (from) => from.figure('rubber-mass') / from.figure('flying-mass'),
+  },
+  {
+    id: 'wing-loading',
+    name: 'Wing loading',
+    unit: 'N/m2',
+    of: 'model',
+    scope: 'entry',
+    explanation:
+      'The weight that each part of the wing carries. The lower it is, the slower the model flies and sinks.',
+    formula: 'm·g/S',
+    source: 'standard definition',
+    range: 'any',
+    compute: (from) => (from.figure('flying-mass') * gravity) / from.figure('wing-area'),
+  },
+];

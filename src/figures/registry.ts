@@ -1,0 +1,30 @@
+import { balanceFigures } from './balance-figures.ts';
+import { batchFigures } from './batch-figures.ts';
+import type { FigureDefinition } from './definition.ts';
+import { durationFigures } from './duration-figures.ts';
+import { energyFigures } from './energy-figures.ts';
+import { massFigures } from './mass-figures.ts';
+import { skeinFigures } from './skein-figures.ts';
+import { tailFigures } from './tail-figures.ts';
+import { wingFigures } from './wing-figures.ts';
+
+/** Every figure there is, in the order in which they are shown. A new figure is one declaration in one of these. */
+export const figureDefinitions: readonly FigureDefinition[] = [
+  ...durationFigures,
+  ...wingFigures,
+  ...massFigures,
+  ...tailFigures,
+  ...balanceFigures,
+  ...skeinFigures,
+  ...energyFigures,
+  ...batchFigures,
+];
+
+const byId: ReadonlyMap<string, FigureDefinition> = new Map(
+  figureDefinitions.map((definition) => [definition.id, definition]),
+);
+
+/** The figure of that id; undefined where there is none. */
+export function figureDefinition(id: string): FigureDefinition | undefined {
+  return byId.get(id);
+}

@@ -1,0 +1,71 @@
+import type { Batch } from '../model/batch.ts';
+import { stretchAtShare, workBack } from '../rubber/stretch-energy.ts';
+import { treloarEnergy } from '../rubber/treloar.ts';
+import type { Reader } from './definition.ts';
+import { scatter } from './scatter.ts';
+import { batchOf } from './skein-readings.ts';
+import { readTestEnergy, returnedTestsOf, stretchTestsOf } from './stretch-readings.ts';
+import type { NumberedMotor, Subject } from './subject.ts';
+
+/** One way to know what the rubber gives back, J/kg at the turns wound; null where it does not apply. */
+type EnergySource = (from: Reader, subject: Subject, motor: NumberedMotor) => number | null;
+
+/** In the order in which they are taken: what was measured on the motor itself before its batch, before rubber in general. */
+const sources: readonly EnergySource[] = [fromStretchTests, fromRubberInGeneral];
+
+/** A test to less than this stretch says little about rubber wound hard. */
+const farEnough = 6;
+/** Below this share of the break turns the stretch model reads low. */
+const hardlyWound = 0.7;
+
+/** Energy a motor's rubber gives back per mass, J/kg, from the first source that applies. */
+export function readEnergyOfRubber(from: Reader, subject: Subject, motor: NumberedMotor): number {
+  for (const source of sources) {
+    const energy = source(from, subject, motor);
+    if (energy !== null) return energy;
+  }
+  return from.absent('needs a test of the rubber');
+}
+
+/** e(x) = e_out·W(λ(x))/W(λ_test), W of the batch's way back; beyond λ_test it goes on as Treloar's curve does. */
+function fromStretchTests(from: Reader, subject: Subject, motor: NumberedMotor): number | null {
+  const batch = batchOf(subject, motor);
+  const tests = batch === null ? [] : returnedTestsOf(batch);
+  if (batch === null || tests.length === 0) return null;
+  const stretch = stretchAtShare(readShare(from), readBreakStretch(from, batch));
+  for (const { test, curve } of tests)
+    if (curve.top < farEnough)
+      from.note(
+        `the stretch test ${test.file} goes to ${Number(curve.top.toPrecision(3))} times its length only`,
+      );
+  return readTestEnergy(from, batch, tests, ({ curve }) => {
+    if (stretch <= curve.top) return workBack(curve, stretch);
+    return (workBack(curve) * treloarEnergy(stretch)) / treloarEnergy(curve.top);
+  });
+}
+
+/** e(x) = e_break·W(λ(x))/W(λ_b), W of Treloar 1944. */
+function fromRubberInGeneral(from: Reader): number {
+  const breakStretch = from.assume('break-stretch');
+  const stretch = stretchAtShare(readShare(from), breakStretch);
+  return (from.assume('break-energy') * treloarEnergy(stretch)) / treloarEnergy(breakStretch);
+}
+
+function readShare(from: Reader): number {
+  const share = from.figure('wound-share');
+  if (share < hardlyWound)
+    from.note(
+      'wound to less than 0.7 of the break turns: this reads low, for rubber stretched less gives back more of its energy',
+    );
+  return share;
+}
+
+/** Stretch at which the batch breaks: of the tests that went to the break, else the default. */
+function readBreakStretch(from: Reader, batch: Batch): number {
+  const broken = stretchTestsOf(batch).filter(({ test }) => test.broke);
+  if (broken.length === 0) return from.assume('break-stretch');
+  return from.derived(`the stretch at which ${batch.label} broke`, () => {
+    const { mean, deviation } = scatter(broken.map(({ curve }) => curve.top));
+    return { kind: 'number', value: mean, u: deviation, origin: 'logged' };
+  });
+}
