@@ -1,0 +1,97 @@
+import { roundDecimal } from './decimal.ts';
+import { parseQuantity } from './parse.ts';
+import type { Kind } from './quantity.ts';
+import { type Unit, unitNamed } from './units.ts';
+
+/** An SI value in another unit of its kind, named by symbol or spelling. Throws RangeError for an unknown unit. */
+export function toUnit(value: number, kind: Kind, symbol: string): number {
+  return inUnit(value, unitNamed(kind, symbol));
+}
+
+function inUnit(value: number, unit: Unit): number {
+  return unit.decimalShift === null
+    ? (value - (unit.offset ?? 0)) / unit.factor
+    : shifted(value, -unit.decimalShift);
+}
+
+/** A standard uncertainty: a difference, which no offset touches. */
+function differenceInUnit(value: number, unit: Unit): number {
+  return unit.decimalShift === null ? value / unit.factor : shifted(value, -unit.decimalShift);
+}
+
+/** × 10^power as decimals, so that 3.2 m is 3200 mm without a last bit. */
+function shifted(value: number, power: number): number {
+  const [digits = '', exponent = '0'] = String(value).split('e');
+  return Number(`${digits}e${Number(exponent) + power}`);
+}
+
+/**
+ * An SI value as a person would write it, which `parseQuantity` reads back to the same number: the fewest digits of 12,
+ * 15, 16 or 17 that do so. A share above one is written in per cent, since a bare one would be refused. Throws
+ * RangeError for an unknown unit or a value that is not finite.
+ */
+export function formatQuantity(value: number, kind: Kind, symbol: string): string {
+  demandFinite(value);
+  const named = unitNamed(kind, symbol);
+  const unit = kind === 'share' && named.symbol === '1' && value > 1 ? unitNamed(kind, '%') : named;
+  const direct = inUnit(value, unit);
+  const spacing = Math.abs(direct) * Number.EPSILON;
+  for (const digits of [12, 15, 16, 17]) {
+    // A value that was read from a decimal lies within two spacings of it, whatever the factor's rounding.
+    for (const nudge of [0, 0.5, -0.5, 1, -1, 2, -2]) {
+      const text = withUnit(String(Number((direct + nudge * spacing).toPrecision(digits)) + 0), unit);
+      if (readsAs(text, kind, value)) return text;
+      if (digits < 16) break;
+    }
+  }
+  return withUnit(String(direct + 0), unit);
+}
+
+function withUnit(number: string, unit: Unit): string {
+  if (unit.symbol === '1') return number;
+  return unit.symbol === '°' ? `${number}°` : `${number} ${unit.symbol}`;
+}
+
+function readsAs(text: string, kind: Kind, value: number): boolean {
+  const parsed = parseQuantity(text, kind, { negative: true });
+  return parsed.ok && parsed.value.value === value;
+}
+
+function demandFinite(value: number): void {
+  if (!Number.isFinite(value)) throw new RangeError(`${value} cannot be written as a quantity`);
+}
+
+/**
+ * Value and standard uncertainty (both SI) for showing in a unit: u to two significant digits, the value to the same
+ * decimal place. With u = 0 the value comes with up to 12 significant digits and u is empty. Throws RangeError for an
+ * unknown unit or what is not finite.
+ */
+export function formatMeasured(
+  value: number,
+  u: number,
+  kind: Kind,
+  symbol: string,
+): { readonly value: string; readonly u: string; readonly unit: string } {
+  demandFinite(value);
+  demandFinite(u);
+  const unit = unitNamed(kind, symbol);
+  const shownUnit = unit.symbol === '1' ? '' : unit.symbol;
+  const inside = inUnit(value, unit);
+  const spread = Math.abs(differenceInUnit(u, unit));
+  if (spread === 0) return { value: String(Number(inside.toPrecision(12)) + 0), u: '', unit: shownUnit };
+  const exponent = Number(spread.toExponential(1).split('e')[1]);
+  return { value: toPlace(inside, 1 - exponent), u: toPlace(spread, 1 - exponent), unit: shownUnit };
+}
+
+/** Rounded to so many decimal places, or to tens and hundreds where there are fewer than none. */
+function toPlace(value: number, places: number): string {
+  if (places < 0) return String(roundDecimal(value, `1e${-places}`, 'nearest'));
+  const text = value.toFixed(Math.min(places, 100));
+  return Number(text) === 0 ? text.replace('-', '') : text;
+}
+
+/** Seconds with as many decimals as a resolution such as `0.1` has: `41.7 s`. */
+export function formatSeconds(seconds: number, resolution: string): string {
+  const places = resolution.split('.')[1]?.length ?? 0;
+  return `${toPlace(roundDecimal(seconds, `1e-${places}`, 'nearest'), places)} s`;
+}

@@ -1,0 +1,17 @@
+const plainWord = /^[A-Za-z]+$/;
+
+/**
+ * The spelling of a unit without its typography: `.` for whatever stands between factors (`·`, `*`, `×`, `-`, a
+ * space), digits for powers, no space round a stroke: `ft · lbf / lb` → `ft.lbf/lb`, `sq. in` and `square in` → `sq.in`.
+ */
+export function unitKey(text: string): string {
+  if (plainWord.test(text)) return text;
+  return text
+    .replaceAll('²', '2')
+    .replaceAll('³', '3')
+    .replace(/\*\*|\^/g, '')
+    .replace(/[\s·⋅∙•×*.-]+/g, '.')
+    .replace(/\.?\/\.?/g, '/')
+    .replace(/^\.|\.$/g, '')
+    .replace(/\bsquare\b/g, 'sq');
+}
