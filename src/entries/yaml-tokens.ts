@@ -1,0 +1,107 @@
+import type { CST } from 'yaml';
+import { limits } from './limits.ts';
+import type { ProblemCode } from './problem-codes.ts';
+
+/** Something YAML allows and this format does not; offsets are those of the YAML text. */
+export interface Refused {
+  readonly code: ProblemCode;
+  readonly start: number;
+  readonly end: number;
+  readonly message: string;
+  readonly found: string;
+  readonly accepted: string;
+}
+
+/** A collection or what stands in one, with how many collections are around it. */
+interface Visit {
+  readonly token: CST.Token;
+  readonly depth: number;
+}
+
+/**
+ * Anchors, aliases, tags, directives, further documents and too deep a nesting, found in the tokens, before anything is built
+ * from them. Works on a list of its own instead of calling itself: a text of brackets alone cannot exhaust the stack.
+ */
+export function refusedTokens(tokens: readonly CST.Token[]): Refused[] {
+  const refused: Refused[] = [];
+  const open: Visit[] = [];
+  let documents = 0;
+  let tooDeep = false;
+  for (const token of tokens) {
+    if (token.type === 'directive') refused.push(refusal('yaml-syntax', token));
+    else if (token.type === 'doc-end') refused.push(refusal('second-document', token));
+    else if (token.type === 'document') {
+      documents += 1;
+      if (documents > 1) refused.push(refusal('second-document', { offset: token.offset, source: '' }));
+      refused.push(...refusedProperties(token.start));
+      if (token.value) open.push({ token: token.value, depth: 1 });
+    }
+  }
+  for (let visit = open.pop(); visit !== undefined; visit = open.pop()) {
+    const { token, depth } = visit;
+    if (token.type === 'alias') refused.push(refusal('yaml-anchor', token));
+    if (token.type === 'block-scalar') refused.push(...refusedProperties(token.props));
+    if (!('items' in token)) continue;
+    if (depth > limits.nesting) {
+      if (!tooDeep) refused.push(refusal('nested-too-deeply', { offset: token.offset, source: '' }));
+      tooDeep = true;
+      continue;
+    }
+    for (const item of token.items) {
+      refused.push(...refusedProperties(item.start));
+      if (item.sep) refused.push(...refusedProperties(item.sep));
+      if (item.key) open.push({ token: item.key, depth: depth + 1 });
+      if (item.value) open.push({ token: item.value, depth: depth + 1 });
+    }
+  }
+  return refused.sort((a, b) => a.start - b.start);
+}
+
+function refusedProperties(tokens: readonly CST.Token[]): Refused[] {
+  const refused: Refused[] = [];
+  for (const token of tokens) {
+    if (token.type === 'anchor') refused.push(refusal('yaml-anchor', token));
+    if (token.type === 'tag') refused.push(refusal('yaml-tag', token));
+  }
+  return refused;
+}
+
+type RefusedCode = 'yaml-anchor' | 'yaml-tag' | 'yaml-syntax' | 'second-document' | 'nested-too-deeply';
+
+function refusal(code: RefusedCode, token: { readonly offset: number; readonly source: string }): Refused {
+  const found = token.source.trimEnd();
+  const { message, accepted } = reasons[code];
+  return {
+    code,
+    start: token.offset,
+    end: token.offset + found.length,
+    message: message.replace('…', found.slice(0, 40)),
+    found,
+    accepted,
+  };
+}
+
+const reasons: Readonly<Record<RefusedCode, { readonly message: string; readonly accepted: string }>> = {
+  'yaml-anchor': {
+    message:
+      'Anchors and aliases are not accepted (`…`): write the value out, or put it in quotes if it begins with & or *.',
+    accepted: 'plain values',
+  },
+  'yaml-tag': {
+    message:
+      'Tags are not accepted (`…`): leave it out, or put the value in quotes if it begins with an exclamation mark.',
+    accepted: 'plain values',
+  },
+  'yaml-syntax': {
+    message: 'Instructions to a YAML reader are not accepted (`…`): leave the line out.',
+    accepted: '`key: value` lines',
+  },
+  'second-document': {
+    message: 'The front matter ends here with `…` and goes on after it: it must be one piece.',
+    accepted: 'one list of fields between two lines `---`',
+  },
+  'nested-too-deeply': {
+    message: `Lists and maps stand inside each other more than ${limits.nesting} deep: no field needs that.`,
+    accepted: `at most ${limits.nesting} levels`,
+  },
+};
