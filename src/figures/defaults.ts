@@ -13,6 +13,9 @@ export interface Default {
 
 export type DefaultId = keyof typeof defaults;
 
+/** A table of defaults; tests draw from it, and other assumptions may be tried with another one. */
+export type Defaults = Readonly<Record<DefaultId, Default>>;
+
 /** Every default there is; figures read them by id. */
 export const defaults = {
   'rubber-density': {

@@ -43,7 +43,8 @@ export const durationFigures: readonly FigureDefinition[] = [
     perMotor: {
       when: turnsDiffer,
       compute: (from, subject, motor) => {
-        const turns = readTurns(from, subject, motor) ?? from.absent(`needs the turns${motor.suffix}`);
+        const turns =
+          readTurns(from, subject, motor) ?? from.absent(`needs the turns of the flight${motor.suffix}`);
         return from.figure('best-time') / turns;
       },
     },

@@ -1,4 +1,5 @@
 import type { Batch } from '../model/batch.ts';
+import { type Defaults, defaults } from './defaults.ts';
 import type { FigureDefinition } from './definition.ts';
 import type { Figure, FigureSet } from './figure.ts';
 import { Propagation, type Task } from './propagate.ts';
@@ -8,9 +9,14 @@ import { type NumberedMotor, numberedMotors, type Subject } from './subject.ts';
 /**
  * Works out figures of an aircraft, of a flight, or both, with uncertainty and basis. `'flight'` works out only the
  * figures of the model that figures of the flight read. A figure whose inputs are missing is there, absent with its
- * reason. A figure that is of the entry stands in `entry`, one of motors in each of `motors`.
+ * reason. A figure that is of the entry stands in `entry`, one of motors in each of `motors`. `assumed` is what stands in
+ * for what was not measured.
  */
-export function evaluate(subject: Subject, of: 'model' | 'flight' | 'all'): FigureSet {
+export function evaluate(
+  subject: Subject,
+  of: 'model' | 'flight' | 'all',
+  assumed: Defaults = defaults,
+): FigureSet {
   const motors = numberedMotors(subject.design);
   const asked = figureDefinitions.filter(
     (definition) => definition.of !== 'batch' && (of === 'all' || definition.of === of),
@@ -20,6 +26,7 @@ export function evaluate(subject: Subject, of: 'model' | 'flight' | 'all'): Figu
     asked.filter((definition) => !isOfMotors(definition, subject)),
     asked.filter((definition) => isOfMotors(definition, subject)),
     motors.length,
+    assumed,
   );
 }
 
@@ -35,6 +42,7 @@ export function evaluateBatch(batch: Batch): FigureSet {
     asked,
     [],
     0,
+    defaults,
   );
 }
 
@@ -61,6 +69,7 @@ function run(
   ofEntry: readonly FigureDefinition[],
   ofMotors: readonly FigureDefinition[],
   motorCount: number,
+  assumed: Defaults,
 ): FigureSet {
   const entryTasks = new Map<string, Task>();
   const motorTasks = Array.from({ length: motorCount }, () => new Map<string, Task>());
@@ -79,7 +88,7 @@ function run(
     ...ofEntry.map(({ id }) => find(id, null)),
     ...places.flatMap((motor) => ofMotors.map(({ id }) => find(id, motor))),
   ];
-  const figures = new Propagation(find).figures(asked);
+  const figures = new Propagation(find, assumed).figures(asked);
   const byId = (from: number, count: number): ReadonlyMap<string, Figure> =>
     new Map(figures.slice(from, from + count).map((figure) => [figure.id, figure]));
   return {

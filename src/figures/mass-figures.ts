@@ -34,7 +34,7 @@ export const massFigures: readonly FigureDefinition[] = [
     source: 'geometry',
     range: '0.8 to 1.25 is what measuring strip with a rule and a gauge explains',
     compute: (from, subject, motor) => {
-      const weighed = from.need(motor.motor.skein?.mass, `the weighed mass of the skein${motor.suffix}`);
+      const weighed = from.need(motor.motor.skein?.mass, `the rubber's mass${motor.suffix}`);
       return weighed / geometricSkeinMass(from, subject, motor);
     },
   },

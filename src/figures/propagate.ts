@@ -1,7 +1,7 @@
 import type { Quantity } from '../quantities/quantity.ts';
 import { Absence } from './absence.ts';
 import { basisOf } from './basis.ts';
-import { type Default, type DefaultId, defaults } from './defaults.ts';
+import type { DefaultId, Defaults } from './defaults.ts';
 import type { Reader } from './definition.ts';
 import type { Figure, FigureUnit } from './figure.ts';
 import { type Contribution, rootSum } from './root-sum.ts';
@@ -49,6 +49,7 @@ interface Node {
  */
 export class Propagation implements Reader {
   readonly #find: FindTask;
+  readonly #defaults: Defaults;
   readonly #nodes = new Map<Task, Node>();
   readonly #inputs = new Map<Quantity, Input>();
   readonly #derived = new Map<string, Quantity>();
@@ -60,8 +61,9 @@ export class Propagation implements Reader {
   #movedValue = 0;
 
   /** `find` must return the same object for the same figure each time. */
-  constructor(find: FindTask) {
+  constructor(find: FindTask, defaults: Defaults) {
     this.#find = find;
+    this.#defaults = defaults;
   }
 
   /** The figures of the tasks, in their order. */
@@ -169,7 +171,7 @@ export class Propagation implements Reader {
   }
 
   assume(id: DefaultId): number {
-    const { quantity, name, assumption }: Default = defaults[id];
+    const { quantity, name, assumption } = this.#defaults[id];
     if (this.#moved === null) this.suppose(assumption);
     return this.value(quantity, name);
   }

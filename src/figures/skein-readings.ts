@@ -13,26 +13,29 @@ export function batchOf(subject: Subject, { motor }: NumberedMotor): Batch | nul
 export function readDensity(from: Reader, subject: Subject, motor: NumberedMotor): number {
   const batch = batchOf(subject, motor);
   if (batch === null || batch.density === null) return from.assume('rubber-density');
-  return from.value(batch.density, `the density of the batch ${batch.label}`);
+  return from.value(batch.density, `the rubber's density of ${batch.label}`);
 }
 
 /** Section of all strands side by side in m², from strip and strands. */
 export function readStrandsSection(from: Reader, subject: Subject, motor: NumberedMotor): number {
-  const strip = motor.motor.skein?.strip ?? batchOf(subject, motor)?.strip ?? null;
+  const batch = batchOf(subject, motor);
+  const own = motor.motor.skein?.strip ?? null;
+  const strip = own ?? batch?.strip ?? null;
   const strands = motor.motor.skein?.strands ?? null;
   if (strip === null) return from.absent(`needs the strip of the skein${motor.suffix}`);
   if (strands === null) return from.absent(`needs the strands of the skein${motor.suffix}`);
+  const whose = own === null && batch !== null ? ` of ${batch.label}` : motor.suffix;
   return strandsSection(
     strands,
-    from.value(strip.width, `the strip's width${motor.suffix}`),
-    from.value(strip.thickness, `the strip's thickness${motor.suffix}`),
+    from.value(strip.width, `the strip's width${whose}`),
+    from.value(strip.thickness, `the strip's thickness${whose}`),
   );
 }
 
 /** Made-up length of a skein in m; where it is not stated, what its mass and its strands give. */
 export function readSkeinLength(from: Reader, subject: Subject, motor: NumberedMotor): number {
   const length = motor.motor.skein?.length ?? null;
-  if (length !== null) return from.value(length, `the skein's length${motor.suffix}`);
+  if (length !== null) return from.value(length, `the length of the skein${motor.suffix}`);
   if ((motor.motor.skein?.mass ?? null) === null)
     return from.absent(`needs the length of the skein${motor.suffix}`);
   return skeinLength(

@@ -11,5 +11,8 @@ export function readTurns(from: Reader, subject: Subject, motor: NumberedMotor):
   const turns = subject.flown?.flight.turns ?? [];
   const quantity = turns.length > 1 ? turns[motor.index] : turns[0];
   if (quantity === undefined) return null;
-  return from.value(quantity, turns.length > 1 ? `the turns wound${motor.suffix}` : 'the turns wound');
+  return from.value(
+    quantity,
+    turns.length > 1 ? `the turns of the flight${motor.suffix}` : 'the turns of the flight',
+  );
 }
