@@ -36,6 +36,11 @@ export function exampleOf(kind: Kind): string {
   return words[kind].examples[0] ?? '';
 }
 
+/** A text of the kind with a stated uncertainty that is accepted. */
+export function exampleWithUncertainty(kind: Kind): string {
+  return kind === 'temperature' ? '14 °C ± 1 °C' : `${exampleOf(kind)} ± 1 %`;
+}
+
 /** The units of the kind in words: `mm, cm, m, in, ft or yd`; empty for kinds that are written bare. */
 export function unitsInWords(kind: Kind): string {
   return inWords(

@@ -3,7 +3,7 @@ import type { Unit } from './units.ts';
 /** Units that are written one after another, `10 ft 6 in`, the larger first. */
 const families: readonly (readonly string[])[] = [
   ['yd', 'ft', 'in'],
-  ['m', 'cm', 'mm'],
+  ['m', 'dm', 'cm', 'mm'],
   ['lb', 'oz'],
   ['kg', 'g', 'mg'],
   ['lbf', 'ozf'],

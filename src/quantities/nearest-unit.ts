@@ -5,19 +5,32 @@ import { spellingsOf, type Unit } from './units.ts';
 /** The unit of a kind whose spelling is nearest to a misspelt one, or null where none is near. */
 export function nearestUnit(kind: Kind, text: string): Unit | null {
   const key = unitKey(text);
-  if (key.length < 2 || key.length > 24) return null;
   let nearest: Unit | null = null;
-  let least = key.length < 5 ? 2 : 3;
+  // Of one or two letters every other prefix is near, a factor of ten or a thousand away: only the case may differ.
+  let least = key.length < 3 ? 1 : key.length < 5 ? 2 : 3;
   for (const [spelling, unit] of spellingsOf(kind)) {
     if (spelling === '') continue;
     // A difference in case alone counts as nothing, so that MM leads to mm before it leads to m.
     const distance = editDistance(key.toLowerCase(), spelling.toLowerCase());
-    if (distance < least && distance < Math.max(spelling.length, 2)) {
+    if (distance < least) {
       nearest = unit;
       least = distance;
     }
   }
   return nearest;
+}
+
+/**
+ * The one unit of a kind that carries a given unit of another kind further, such as m2 for m, or ozf·in for oz; null where
+ * there is none, or more than one.
+ */
+export function unitCarriedOn(kind: Kind, text: string): Unit | null {
+  const key = unitKey(text);
+  const further = [...spellingsOf(kind)].filter(
+    ([spelling]) => spelling.startsWith(key) && /^[./23]/.test(spelling.slice(key.length)),
+  );
+  const found = new Set(further.map(([, unit]) => unit));
+  return found.size === 1 ? ([...found][0] ?? null) : null;
 }
 
 /** Optimal string alignment: insertions, deletions, replacements and swaps of neighbours. */

@@ -1,5 +1,5 @@
-import { exampleOf, nounOf } from './accepted.ts';
-import { faultOf, numberFault, shown } from './fault.ts';
+import { exampleOf, exampleWithUncertainty, nounOf } from './accepted.ts';
+import { faultOf, shown } from './fault.ts';
 import { type Floor, floorOf } from './floors.ts';
 import { longestNumber } from './number.ts';
 import type { Fault, Kind, Parsed, Quantity } from './quantity.ts';
@@ -15,8 +15,6 @@ export interface ParseOptions {
 }
 
 const signed: readonly Kind[] = ['number', 'angle', 'temperature'];
-/** Kinds whose numbers may stand bare. */
-const bare: readonly Kind[] = ['number', 'share', 'turns'];
 /** Rounding of °C and °F near absolute zero, K. */
 const nearZero = 1e-9;
 const rectangle = Math.sqrt(12);
@@ -64,7 +62,11 @@ function read(text: string, kind: Kind, options: ParseOptions): Quantity | Unrea
 /** The value in front of `±`; in `3.20 ± 0.01 m` the unit stands at the end, for both. */
 function readStatedValue(front: string, back: string, subject: Subject): Reading | Unread {
   const reading = readMagnitude(front, subject);
-  if (reading.ok || reading.fault.code !== 'missing-unit' || /%$/.test(back)) return reading;
+  if (reading.ok || reading.fault.code !== 'missing-unit') return reading;
+  if (back.endsWith('%')) {
+    const suggestion = subject.kind === 'share' ? `${front} % ± ${back}` : undefined;
+    return { ok: false, fault: { ...reading.fault, suggestion } };
+  }
   const unit = /[^\d.,/ ].*$/.exec(back)?.[0] ?? '';
   const withUnit = unit === '' ? reading : readMagnitude(`${front} ${unit}`, subject);
   return withUnit.ok ? withUnit : reading;
@@ -91,23 +93,25 @@ function readUncertainty(
   const reading = readMagnitude(back, { ...subject, difference: true });
   if (!reading.ok) return inContext(reading, subject);
   if (points && !reading.hasUnit && value.hasUnit) {
-    const message = `"${shown(subject.text)}" has no unit behind the uncertainty; write it like "38 % ± 1 %".`;
+    const message = `"${shown(subject.text)}" has no unit behind the uncertainty; write it like "${exampleWithUncertainty(subject.kind)}".`;
     const suggestion = `${front} ± ${back} %`;
     return { ok: false, fault: faultOf('missing-unit', subject.text, subject.kind, message, suggestion) };
   }
   return stated(reading.value, reading.value, subject);
 }
 
-/** A suggestion about a part of the text is none about the whole. */
+/** What is wrong with the part behind `±`, said of the whole text; a suggestion about the part is none about the whole. */
 function inContext(unread: Unread, subject: Subject): Unread {
-  if (unread.fault.code === 'not-a-quantity') {
-    return {
-      ok: false,
-      fault: numberFault(subject.text, '', { ok: false, what: 'malformed' }, subject.kind),
-    };
-  }
+  const { text, kind } = subject;
   const { code, message } = unread.fault;
-  return { ok: false, fault: faultOf(code, subject.text, subject.kind, message) };
+  const example = exampleWithUncertainty(kind);
+  const said =
+    code === 'missing-unit'
+      ? `"${shown(text)}" has no unit behind the uncertainty; write it like "${example}".`
+      : code === 'not-a-quantity'
+        ? `"${shown(text)}" has an uncertainty that cannot be read; write it like "${example}".`
+        : message;
+  return { ok: false, fault: faultOf(code, text, kind, said) };
 }
 
 function stated(
@@ -145,4 +149,4 @@ function finished(reading: Reading, u: number, subject: Subject, options: ParseO
   return { kind, value, u, origin: 'measured', written: text.trim() };
 }
 
-export { bare as kindsWithoutUnit, type Floor };
+export type { Floor };

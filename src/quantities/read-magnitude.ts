@@ -2,8 +2,8 @@ import { exampleOf, nounOf, unitsInWords } from './accepted.ts';
 import { readClockTime } from './clock-time.ts';
 import { mayFollow } from './compound.ts';
 import { faultOf, numberFault, shown } from './fault.ts';
-import { nearestUnit } from './nearest-unit.ts';
-import { type ScannedNumber, scanNumber } from './number.ts';
+import { nearestUnit, unitCarriedOn } from './nearest-unit.ts';
+import { type NumberTrouble, type ScannedNumber, scanNumber } from './number.ts';
 import type { Fault, Kind } from './quantity.ts';
 import type { Reading, Unread } from './reading.ts';
 import { findUnit, kindsWith, type Unit } from './units.ts';
@@ -18,22 +18,20 @@ export interface Subject {
 
 const inch = 0.0254;
 const compounding: readonly Kind[] = ['length', 'mass', 'force', 'time'];
-const timesRatio = /^([^x×*]+?) ?[x×*] ?([^x×*]+)$/i;
+const times = / ?[x×*] ?/iy;
 
 /** Reads a number with its unit, a compound such as `10 ft 6 in`, `2:05.4` or `54 x 10`, from a text in plain typing. */
 export function readMagnitude(plain: string, subject: Subject): Reading | Unread {
   if (subject.kind === 'time' && plain.includes(':')) return readClockTime(subject.text, plain);
-  if (subject.kind === 'turns') {
-    const product = timesRatio.exec(plain);
-    if (product !== null) return readCranks(product[1] ?? '', product[2] ?? '', plain, subject);
-  }
+  if (subject.kind === 'turns' && /[x×*]/i.test(plain)) return readCranks(plain, subject);
   const first = scanNumber(plain, 0);
   if (!first.ok)
     return unread(withoutNumber(plain, subject) ?? numberFault(subject.text, plain, first, subject.kind));
   const rest = plain.slice(first.end);
   const unit = findUnit(subject.kind, rest);
   if (unit !== null) return readSingle(first, unit, rest, subject);
-  if (compounding.includes(subject.kind) && /\d/.test(rest)) {
+  const isOfAnotherKind = kindsWith(rest).length > 0;
+  if (compounding.includes(subject.kind) && /\d/.test(rest) && !isOfAnotherKind) {
     const compound = readCompound(plain, first, subject);
     if (compound !== null) return compound;
   }
@@ -77,18 +75,16 @@ function resolutionOf(number: ScannedNumber, unit: Unit): number {
 }
 
 /** Turns of the winder's crank × its ratio. */
-function readCranks(left: string, right: string, plain: string, subject: Subject): Reading | Unread {
-  const cranks = scanNumber(left, 0);
-  const ratio = scanNumber(right, 0);
-  const bad = () => unread(numberFault(subject.text, plain, { ok: false, what: 'malformed' }, 'turns'));
-  for (const number of [cranks, ratio]) {
-    if (!number.ok && number.what !== 'ambiguous' && number.what !== 'grouped') {
-      return unread(numberFault(subject.text, plain, number, 'turns'));
-    }
-  }
-  if (!cranks.ok || !ratio.ok || cranks.end < left.length) return bad();
-  const after = right.slice(ratio.end);
-  if (findUnit('turns', after) === null) return bad();
+function readCranks(plain: string, subject: Subject): Reading | Unread {
+  const fail = (trouble: NumberTrouble) => unread(numberFault(subject.text, plain, trouble, 'turns'));
+  const cranks = scanNumber(plain, 0);
+  if (!cranks.ok) return fail(cranks);
+  times.lastIndex = cranks.end;
+  if (!times.test(plain)) return fail({ ok: false, what: 'malformed' });
+  const ratio = scanNumber(plain, times.lastIndex);
+  if (!ratio.ok) return fail(ratio);
+  const after = plain.slice(ratio.end);
+  if (findUnit('turns', after) === null) return fail({ ok: false, what: 'malformed' });
   return {
     ok: true,
     value: cleaned(cranks.value * ratio.value),
@@ -188,8 +184,8 @@ function unitFault(plain: string, number: ScannedNumber, rest: string, subject: 
   if (/[\d:;,!?=()[\]]/.test(unit.replace(/(?<=[a-zA-Z])\^?[23](?!\d)/g, '')) || unit.length > 30) {
     return numberFault(text, plain, { ok: false, what: 'malformed' }, kind);
   }
-  const near = nearestUnit(kind, unit);
-  const suggestion = near === null ? undefined : replaced(plain, number.end, rest, near.symbol);
+  const withUnit = (offered: Unit | null) =>
+    offered === null ? undefined : replaced(plain, number.end, rest, offered.symbol);
   const wanted = unitsInWords(kind);
   const ends =
     wanted === ''
@@ -199,10 +195,10 @@ function unitFault(plain: string, number: ScannedNumber, rest: string, subject: 
   const [other] = others;
   if (other !== undefined) {
     const message = `${quoted} is ${nounOf(other)}, but ${ends}`;
-    return faultOf('wrong-kind-of-unit', text, kind, message, suggestion);
+    return faultOf('wrong-kind-of-unit', text, kind, message, withUnit(unitCarriedOn(kind, unit)));
   }
   const message = `${quoted} has a unit that is not known, "${shown(unit)}": ${ends}`;
-  return faultOf('unknown-unit', text, kind, message, suggestion);
+  return faultOf('unknown-unit', text, kind, message, withUnit(nearestUnit(kind, unit)));
 }
 
 function replaced(plain: string, end: number, rest: string, symbol: string): string {

@@ -43,7 +43,8 @@ export function plainTypography(text: string): string {
         .replace(/(\d?)([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒])/g, (_, before: string, sign: string) =>
           before === '' ? (fractions[sign] ?? sign) : `${before} ${fractions[sign] ?? sign}`,
         );
-  return typed
+  const spaced = typed.includes('  ') ? typed.replace(/ {2,}/g, ' ') : typed;
+  return spaced
     .replaceAll("''", '"')
     .replace(/\+ ?\/ ?-|\+-/g, '±')
     .trim();

@@ -78,6 +78,7 @@ export const units: readonly Unit[] = [
 
   unit('length', 'mm', 0.001, ['millimetre', 'millimetres', 'millimeter', 'millimeters']),
   unit('length', 'cm', 0.01, ['centimetre', 'centimetres', 'centimeter', 'centimeters']),
+  unit('length', 'dm', 0.1, ['decimetre', 'decimetres', 'decimeter', 'decimeters']),
   unit('length', 'm', 1, ['metre', 'metres', 'meter', 'meters']),
   unit('length', 'in', inch, inches),
   unit('length', 'ft', foot, feet),
@@ -103,10 +104,10 @@ export const units: readonly Unit[] = [
   unit('force', 'ozf', ounceForce, ounces),
   unit('force', 'lbf', poundForce, pounds),
 
-  unit('torque', 'mN·m', 0.001, [...turning(['mN'], ['m'])].filter(isNoForce)),
-  unit('torque', 'N·mm', 0.001, [...turning(['N'], ['mm'])].filter(isNoForce)),
+  unit('torque', 'mN·m', 0.001, turning(['mN'], ['m'])),
+  unit('torque', 'N·mm', 0.001, turning(['N'], ['mm'])),
   unit('torque', 'N·cm', 0.01, ['cN.m', 'cm.N', 'Ncm', 'cNm']),
-  unit('torque', 'N·m', 1, [...turning(['N'], ['m'])].filter(isNoForce)),
+  unit('torque', 'N·m', 1, turning(['N'], ['m'])),
   unit('torque', 'gf·cm', gramForce / 100, turning(grams, ['cm'])),
   unit('torque', 'kgf·cm', gravity / 100, turning(kilograms, ['cm'])),
   unit('torque', 'ozf·in', ounceForce * inch, [
@@ -187,17 +188,14 @@ export const units: readonly Unit[] = [
   unit('time-per-mass', 's/oz', 1 / ounce),
 ];
 
-/** `mN` is a force: an arm and a force written together without a sign between are no torque in that order. */
-function isNoForce(spelling: string): boolean {
-  return spelling !== 'mN';
-}
-
 function tableOf(key: (spelling: string) => string): ReadonlyMap<Kind, ReadonlyMap<string, Unit>> {
   const table = new Map<Kind, Map<string, Unit>>();
   for (const one of units) {
     const spellings = table.get(one.kind) ?? new Map<string, Unit>();
     table.set(one.kind, spellings);
-    for (const spelling of [unitKey(one.symbol), ...one.spellings]) {
+    // A bare number has no unit to write; `1` is only what we call it.
+    const own = one.symbol === '1' ? [] : [unitKey(one.symbol)];
+    for (const spelling of [...own, ...one.spellings]) {
       if (!spellings.has(key(spelling))) spellings.set(key(spelling), one);
     }
   }
@@ -246,7 +244,7 @@ export function kindsWith(text: string): readonly Kind[] {
 
 /** A unit of a kind by symbol or spelling; throws RangeError where there is none (a mistake in the code). */
 export function unitNamed(kind: Kind, symbol: string): Unit {
-  const found = findUnit(kind, symbol);
+  const found = units.find((one) => one.kind === kind && one.symbol === symbol) ?? findUnit(kind, symbol);
   if (found === null) throw new RangeError(`"${symbol}" is no unit of ${kind}`);
   return found;
 }
