@@ -1,6 +1,6 @@
 import type { Figure, FigureSet } from '../figures/figure.ts';
 import type { Entry, Flight } from '../model/entry.ts';
-import type { Ruling } from '../model/ruling.ts';
+import type { Inspection, Ruling } from '../model/ruling.ts';
 
 /**
  * One entry as the contest sees it. Figures and seals are worked out elsewhere and arrive as arguments, so that
@@ -15,8 +15,16 @@ export interface Contender {
   readonly seals: ReadonlyMap<number, string>;
   /** Figures of the model in a setup (id, null = first written), inspections included. */
   readonly modelFigures: (setup: string | null) => FigureSet;
-  /** The same with the flight's own mass: what limits, divisions and scale are tested against. */
-  readonly figuresAtFlight: (flight: Flight, setup: string | null) => FigureSet;
+  /**
+   * The same with the flight's own mass: what limits, divisions and scale are tested against. With `inspections`, the
+   * figures as they would be if only these had been made (none: the builder's own numbers): so it can be told whether
+   * an official or the builder moved a figure after a ruling.
+   */
+  readonly figuresAtFlight: (
+    flight: Flight,
+    setup: string | null,
+    inspections?: readonly Inspection[],
+  ) => FigureSet;
 }
 
 export type { Figure };
