@@ -1,0 +1,103 @@
+import type { Almanac, ChallengeRecord, EntryRecord } from '../almanac/almanac.ts';
+import type { Standing } from '../contest/standing.ts';
+import { type FigureSet, isPresent } from '../figures/figure.ts';
+import { figureDefinition } from '../figures/registry.ts';
+import { words } from '../words.ts';
+import { type ShownBuilder, shownBuilders } from './builder-name.ts';
+import { firstPlain, measureOfFigure, secondsText } from './measure.ts';
+
+/** One line of a board, as text. */
+export interface BoardRow {
+  readonly place: number;
+  readonly entry: string;
+  readonly name: string;
+  readonly builders: readonly ShownBuilder[];
+  readonly score: string;
+  readonly provisional: boolean;
+  readonly reached: boolean;
+  readonly within: readonly string[];
+  readonly tieBreak: string | null;
+  readonly figures: readonly (string | null)[];
+  readonly flights: readonly number[];
+  /** False where the entry's address only says that it is being looked at. */
+  readonly published: boolean;
+}
+
+/** The figures that stand on a board, in the order of its columns. */
+export const boardFigures = ['span', 'wing-loading', 'energy-per-gram', 'duration-per-turn'] as const;
+
+/** Finds what pages say of an entry of this challenge, also of one that is left out of a final result. */
+export function entryLookup(almanac: Almanac, record: ChallengeRecord) {
+  const records = new Map(record.entries.map((entry) => [entry.entry.id, entry]));
+  const frozen = new Map((record.frozen?.entries ?? []).map((entry) => [entry.id, entry]));
+  return {
+    record: (id: string): EntryRecord | undefined => records.get(id),
+    name: (id: string): string => records.get(id)?.entry.name ?? frozen.get(id)?.name ?? id,
+    builders: (id: string): ShownBuilder[] => {
+      const known = records.get(id);
+      if (known !== undefined) return shownBuilders(almanac, known.entry.builders);
+      return shownBuilders(
+        almanac,
+        (frozen.get(id)?.builders ?? []).map((handle) => ({ handle, name: null, club: null, junior: false })),
+      );
+    },
+  };
+}
+
+/** Lines of the standings, of the whole challenge or of a division. */
+export function boardRows(
+  almanac: Almanac,
+  record: ChallengeRecord,
+  standings: readonly Standing[],
+): BoardRow[] {
+  const entries = entryLookup(almanac, record);
+  return standings.map((standing) => {
+    const known = entries.record(standing.entry);
+    const judged = record.result.entries.get(standing.entry);
+    return {
+      place: standing.place,
+      entry: standing.entry,
+      name: entries.name(standing.entry),
+      builders: entries.builders(standing.entry),
+      score: secondsText(standing.score, standing.u),
+      provisional: standing.provisional,
+      reached: judged?.flights.some((flight) => flight.counted && flight.reachedTarget) ?? false,
+      within: standing.withinTimingErrorOf.map(entries.name),
+      tieBreak: standing.tieBreak === null ? null : tieBreakInWords(standing.tieBreak),
+      figures: boardFigures.map((id) =>
+        known === undefined ? null : boardFigure(almanac, known.figures, id),
+      ),
+      flights: standing.flights,
+      published: known !== undefined,
+    };
+  });
+}
+
+/**
+ * Where the target line stands: after how many rows. Null where no single line parts those who reached the target
+ * from the others, as with a handicap; the rows then say so one by one.
+ */
+export function targetLineAfter(rows: readonly BoardRow[]): number | null {
+  const first = rows.findIndex((row) => !row.reached);
+  const above = first === -1 ? rows.length : first;
+  return rows.slice(above).some((row) => row.reached) ? null : above;
+}
+
+/** A figure in the system a visitor sees first; of motors where it is one of motors; null where it is absent. */
+function boardFigure(almanac: Almanac, figures: FigureSet, id: string): string | null {
+  const whole = figures.entry.get(id);
+  const present = isPresent(whole)
+    ? [whole]
+    : figures.motors.map((motor) => motor.get(id)).filter((figure) => isPresent(figure));
+  if (present.length === 0) return null;
+  return present.map((figure) => firstPlain(measureOfFigure(figure), almanac.site.units)).join(' / ');
+}
+
+/** The step of a tie-break as the contest names it, in words. */
+function tieBreakInWords(step: string): string {
+  const known = words.rules.tieBreakShort[step];
+  if (known !== undefined) return known;
+  const [size, figure] = step.split(' ');
+  const name = figure === undefined ? undefined : figureDefinition(figure)?.name.toLowerCase();
+  return name === undefined ? step : `${size} ${name}`;
+}

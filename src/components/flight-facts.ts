@@ -1,0 +1,113 @@
+import type { FlightRecord } from '../almanac/almanac.ts';
+import type { Flight, Weather } from '../model/entry.ts';
+import type { Quantity } from '../quantities/quantity.ts';
+import { listed, words } from '../words.ts';
+import { figureLines } from './figure-lines.ts';
+import { firstPlain, measureOfQuantity, secondsText } from './measure.ts';
+import { type UnitPair, unitPairs } from './units-shown.ts';
+
+type System = 'metric' | 'imperial';
+
+/** One line of what is known of a flight. */
+export interface FlightFact {
+  readonly label: string;
+  readonly text: string;
+}
+
+const say = words.entry;
+
+/** Everything written about a flight, in a fixed order; what was not given has no line. */
+export function flightFacts(record: FlightRecord, system: System): FlightFact[] {
+  const { flight, judged } = record;
+  const show = (quantity: Quantity, units: UnitPair): string =>
+    firstPlain(measureOfQuantity(quantity, units), system);
+  const one = (quantity: Quantity | null, units: UnitPair): string | null =>
+    quantity === null ? null : show(quantity, units);
+  const several = (quantities: readonly Quantity[], units: UnitPair): string | null =>
+    quantities.length === 0 ? null : quantities.map((quantity) => show(quantity, units)).join(', ');
+  const balanceUnits = flight.balance?.kind === 'share' ? unitPairs.share : unitPairs.size;
+  const lines: [string, string | null][] = [
+    [say.changedBefore, flight.changed],
+    [say.setup, judged.setup === null ? say.firstSetup : say.setupNamed(judged.setup)],
+    [say.round, flight.round],
+    [say.watches, several(flight.watches, unitPairs.time)],
+    [say.howTimed, words.timedBy[flight.timedBy]],
+    [say.timekeepers, flight.timekeepers.length === 0 ? null : listed(flight.timekeepers)],
+    [say.flyer, flight.flyer],
+    [say.turns, several(flight.turns, unitPairs.turns)],
+    [say.woundTo, several(flight.woundTo, unitPairs.turns)],
+    [say.turnsLeft, several(flight.turnsLeft, unitPairs.turns)],
+    [say.launchTorque, several(flight.launchTorque, unitPairs.torque)],
+    [say.motorsRun, flight.motorsRun === null ? null : String(flight.motorsRun)],
+    [say.launched, flight.launch === null ? null : words.launch[flight.launch]],
+    [say.launchHeight, one(flight.launchHeight, unitPairs.height)],
+    [say.release, release(flight, system)],
+    [say.motorRun, one(flight.motorRun, unitPairs.time)],
+    [say.height, one(flight.height, unitPairs.height)],
+    [say.drop, one(flight.drop, unitPairs.height)],
+    [
+      say.behaviour,
+      flight.behaviour.length === 0 ? null : listed(flight.behaviour.map((how) => words.behaviour[how])),
+    ],
+    [say.endedHow, flight.ended === null ? null : words.ended[flight.ended]],
+    [say.damage, flight.damage],
+    [say.flightMass, one(flight.mass, unitPairs.mass)],
+    [say.balance, one(flight.balance, balanceUnits)],
+    [say.weather, weather(flight.weather, show)],
+    [say.rubberState, rubberState(flight, show)],
+    [say.note, flight.note],
+    [say.figuresOfFlight, ownFigures(record, system)],
+  ];
+  return lines.flatMap(([label, text]) => (text === null || text === '' ? [] : [{ label, text }]));
+}
+
+function release(flight: Flight, system: System): string | null {
+  if (flight.release === null) return null;
+  const { how, stagger } = flight.release;
+  const delay =
+    stagger === null ? null : say.stagger(firstPlain(measureOfQuantity(stagger, unitPairs.time), system));
+  return [how, delay].filter((part) => part !== null).join(', ');
+}
+
+function weather(air: Weather | null, show: (quantity: Quantity, units: UnitPair) => string): string | null {
+  if (air === null) return null;
+  const parts: [string, Quantity | null, UnitPair][] = [
+    [words.weather.wind, air.wind, unitPairs.wind],
+    [words.weather.temperature, air.temperature, unitPairs.temperature],
+    [words.weather.pressure, air.pressure, unitPairs.pressure],
+    [words.weather.humidity, air.humidity, unitPairs.share],
+    [words.weather.elevation, air.elevation, unitPairs.height],
+  ];
+  const shown = parts.flatMap(([label, quantity, units]) =>
+    quantity === null ? [] : [`${label} ${show(quantity, units)}`],
+  );
+  return [...shown, ...(air.surface === null ? [] : [`${words.weather.surface} ${air.surface}`])].join(', ');
+}
+
+function rubberState(flight: Flight, show: (quantity: Quantity, units: UnitPair) => string): string | null {
+  if (flight.rubber === null) return null;
+  const { windsBefore, stretchedTo, temperature, wait } = flight.rubber;
+  return [
+    windsBefore === null ? null : say.windsBefore(windsBefore),
+    stretchedTo === null ? null : say.stretchedTo(show(stretchedTo, unitPairs.plain)),
+    temperature === null ? null : say.rubberTemperature(show(temperature, unitPairs.temperature)),
+    wait === null ? null : say.wait(show(wait, unitPairs.time)),
+  ]
+    .filter((part) => part !== null)
+    .join(', ');
+}
+
+function ownFigures(record: FlightRecord, system: System): string | null {
+  const { present } = figureLines(record.figures);
+  return present.map(({ name, measure }) => `${name} ${firstPlain(measure, system)}`).join('; ');
+}
+
+/** The official time with its ±, such as "41.60 ± 0.11 s". */
+export function officialText(record: FlightRecord): string {
+  return secondsText(record.judged.official.seconds, record.judged.official.u);
+}
+
+/** The host of a link as pages name it; the link itself where it has none. */
+export function hostOf(address: string): string {
+  return URL.canParse(address) ? new URL(address).host || address : address;
+}

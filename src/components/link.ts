@@ -1,0 +1,32 @@
+/**
+ * The address of a page or file of this site, with the base path in front: the one place where it is added.
+ * Takes a site path such as `/entries/a/b/` (with or without the first slash).
+ */
+export function link(path: string): string {
+  return `${import.meta.env.BASE_URL.replace(/\/+$/, '')}/${path.replace(/^\/+/, '')}`;
+}
+
+/** Site path of a challenge's board. */
+export function boardPath(challenge: string): string {
+  return `/challenges/${challenge}/`;
+}
+
+/** Site path of a challenge's rules. */
+export function rulesPath(challenge: string): string {
+  return `/challenges/${challenge}/rules/`;
+}
+
+/** Site path of one aircraft. */
+export function entryPath(challenge: string, entry: string): string {
+  return `/entries/${challenge}/${entry}/`;
+}
+
+/** Site path of a builder. */
+export function builderPath(handle: string): string {
+  return `/builders/${handle}/`;
+}
+
+/** Site path of a batch of rubber. */
+export function batchPath(batch: string): string {
+  return `/rubber/${batch}/`;
+}

@@ -1,0 +1,192 @@
+import { figureDefinition } from '../figures/registry.ts';
+import { kindOfFigure } from '../figures/unit-kind.ts';
+import type { Challenge, Condition, TieBreak } from '../model/challenge.ts';
+import { formatQuantity } from '../quantities/format.ts';
+import { words } from '../words.ts';
+import { firstPlain, measureOf } from './measure.ts';
+import { unitsOfFigure } from './units-shown.ts';
+
+const say = words.rules;
+
+/** One part of the rules: a heading and sentences. */
+export interface RuleSection {
+  readonly id: string;
+  readonly title: string;
+  readonly sentences: readonly string[];
+  /** Where the order of the sentences is part of the rule. */
+  readonly ordered: boolean;
+}
+
+/** The rules in plain sentences, every one written from the rules as data. */
+export function ruleSections(challenge: Challenge): RuleSection[] {
+  const parts: [keyof typeof say.sections, readonly string[], boolean?][] = [
+    ['dates', dates(challenge)],
+    ['target', target(challenge)],
+    ['eligibility', eligibility(challenge)],
+    ['flying', flying(challenge)],
+    ['timing', timing(challenge)],
+    ['scoring', scoring(challenge)],
+    ['rounds', rounds(challenge)],
+    ['tieBreaks', tieBreaks(challenge), challenge.tieBreaks.length > 0],
+    ['divisions', divisions(challenge)],
+    ['evidence', evidence(challenge)],
+    ['protests', protests(challenge)],
+  ];
+  return parts
+    .filter(([, sentences]) => sentences.length > 0)
+    .map(([id, sentences, ordered]) => ({
+      id: id.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`),
+      title: say.sections[id],
+      sentences,
+      ordered: ordered === true,
+    }));
+}
+
+/** A time of the rules, such as "40 s". */
+export function timeText(seconds: number): string {
+  return formatQuantity(seconds, 'time', 's').replace(' ', '\u00a0');
+}
+
+/** The name of a figure as pages say it; its id where it has none. */
+export function figureName(id: string): string {
+  return figureDefinition(id)?.name ?? id;
+}
+
+function dates(challenge: Challenge): string[] {
+  return [
+    say.dates(challenge.opens, challenge.closes),
+    ...(challenge.reportBy === null ? [] : [say.reportBy(challenge.reportBy)]),
+    ...(challenge.final === null ? [] : [say.final(challenge.final)]),
+    ...(challenge.timeZone === null ? [] : [say.timeZone(challenge.timeZone)]),
+  ];
+}
+
+function target(challenge: Challenge): string[] {
+  const { target: goal, milestones } = challenge;
+  const first =
+    goal === null
+      ? []
+      : [
+          goal.label === null
+            ? say.target(timeText(goal.time))
+            : say.targetNamed(timeText(goal.time), goal.label),
+        ];
+  return [
+    ...first,
+    ...milestones.map((milestone) => say.milestone(timeText(milestone.time), milestone.label)),
+  ];
+}
+
+function eligibility(challenge: Challenge): string[] {
+  if (challenge.eligibility.length === 0) return [say.anyAircraft];
+  const limited = challenge.eligibility.some((condition) => condition.kind === 'figure');
+  return [...challenge.eligibility.map(conditionSentence), ...(limited ? [say.limitsExact] : [])];
+}
+
+/** A condition of eligibility or of a division, as a sentence. */
+function conditionSentence(condition: Condition): string {
+  if (condition.kind === 'figure') return say.figure(figureName(condition.figure), condition.limit.written);
+  if (condition.fact === 'junior') return say.junior(condition.allowed.includes('true'));
+  const known: Readonly<Record<string, string>> = {
+    ...words.control,
+    ...words.onboard,
+    ...words.layout,
+    ...words.origin,
+  };
+  const allowed = condition.allowed.map((value) => known[value] ?? value);
+  return condition.fact === 'onboard' ? say.onboard(allowed) : say.fact(words.fact[condition.fact], allowed);
+}
+
+function flying(challenge: Challenge): string[] {
+  const { flying: rules } = challenge;
+  const sentences = [
+    rules.launch === null ? null : say.launch(rules.launch.map((way) => words.launch[way])),
+    rules.launchHeight === null ? null : say.launchHeight(rules.launchHeight.written),
+    rules.drop === null ? null : say.drop(rules.drop.written),
+    rules.release === null ? null : rules.release === 'together' ? say.together : say.staged,
+    rules.attemptBelow === null ? null : say.attempt(timeText(rules.attemptBelow)),
+    rules.maximum === null ? null : say.maximum(timeText(rules.maximum)),
+    rules.flightsPerDay === null ? null : say.perDay(rules.flightsPerDay),
+    rules.flights === null ? null : say.allowance(rules.flights),
+  ].filter((sentence) => sentence !== null);
+  return sentences.length === 0 ? [say.noFlying] : sentences;
+}
+
+function timing({ timing: rules }: Challenge): string[] {
+  return [
+    rules.starts === 'release' ? say.startsRelease : say.startsGround,
+    ...(rules.stops.touchdown ? [say.touchdown] : []),
+    ...(rules.stops.outOfSight === null ? [] : [say.outOfSight(timeText(rules.stops.outOfSight))]),
+    say.combine[rules.combine],
+    say.resolution(`${rules.resolution}\u00a0s`, rules.round),
+    say.uncertainty(timeText(rules.uncertainty.watch), timeText(rules.uncertainty.video)),
+  ];
+}
+
+function scoring({ scoring: rules }: Challenge): string[] {
+  const several = rules.method === 'sum' || rules.method === 'mean';
+  return [
+    words.board.of(rules.method, rules.flights),
+    ...(several ? [say.missing] : []),
+    ...(rules.scale === null ? [] : [scaleSentence(rules.scale)]),
+    rules.provisional === 'apart' ? say.apart : say.ranked,
+  ];
+}
+
+function scaleSentence(scale: { by: string; reference: number; power: number }): string {
+  const definition = figureDefinition(scale.by);
+  const kind = definition === undefined ? 'number' : kindOfFigure(definition);
+  const reference = firstPlain(measureOf(scale.reference, 0, kind, unitsOfFigure(scale.by, kind)), 'metric');
+  return say.scale(figureName(scale.by).toLowerCase(), reference, scale.power);
+}
+
+function rounds(challenge: Challenge): string[] {
+  const lines = challenge.rounds.map((round) =>
+    say.round(round.id, timeText(round.maximum), round.flyOff, say.roundDates(round.from, round.to)),
+  );
+  return challenge.rounds.some((round) => round.flyOff) ? [...lines, say.flyOffs] : lines;
+}
+
+function tieBreaks(challenge: Challenge): string[] {
+  return challenge.tieBreaks.length === 0 ? [say.noTieBreak] : challenge.tieBreaks.map(tieBreakSentence);
+}
+
+function tieBreakSentence(step: TieBreak): string {
+  if (step.kind === 'next-best-flight') return say.nextBest;
+  if (step.kind === 'earlier-flight') return say.earlier;
+  return step.prefers === 'larger'
+    ? say.larger(figureName(step.figure))
+    : say.smaller(figureName(step.figure));
+}
+
+function divisions(challenge: Challenge): string[] {
+  if (challenge.divisions.length === 0) return [say.noDivisions];
+  return challenge.divisions.map((division) => {
+    const conditions = division.conditions.map((condition) => conditionSentence(condition));
+    return `${say.divisionLead(division.name)} ${conditions.length === 0 ? `${say.divisionEvery}.` : conditions.join(' ')}`;
+  });
+}
+
+function evidence({ flying: rules }: Challenge): string[] {
+  const { timekeepers, evidence: wanted } = rules;
+  const asked = [
+    ...(timekeepers.atLeast === 0
+      ? []
+      : [
+          timekeepers.orVideo
+            ? say.timekeepersOrVideo(timekeepers.atLeast)
+            : say.timekeepers(timekeepers.atLeast),
+        ]),
+    ...(wanted.links === 0 ? [] : [say.links(wanted.links)]),
+    ...(wanted.shows.length === 0 ? [] : [say.shows(wanted.shows.map((what) => say.shown[what] ?? what))]),
+  ];
+  return [...(asked.length === 0 ? [say.noEvidence] : asked), say.acceptance];
+}
+
+const secondsOfDay = 86_400;
+
+function protests({ protests: span }: Challenge): string[] {
+  if (span === null) return [say.noProtests];
+  const days = span / secondsOfDay;
+  return [say.protests(Number.isInteger(days) ? say.days(days) : timeText(span))];
+}
