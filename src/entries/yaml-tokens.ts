@@ -12,6 +12,9 @@ export interface Refused {
   readonly accepted: string;
 }
 
+/** What matters has been said after this many. */
+const mostRefused = 20;
+
 /** A collection or what stands in one, with how many collections are around it. */
 interface Visit {
   readonly token: CST.Token;
@@ -25,14 +28,14 @@ interface Visit {
 export function refusedTokens(tokens: readonly CST.Token[]): Refused[] {
   const refused: Refused[] = [];
   const open: Visit[] = [];
-  let documents = 0;
+  let ended = false;
   let tooDeep = false;
   for (const token of tokens) {
     if (token.type === 'directive') refused.push(refusal('yaml-syntax', token));
-    else if (token.type === 'doc-end') refused.push(refusal('second-document', token));
-    else if (token.type === 'document') {
-      documents += 1;
-      if (documents > 1) refused.push(refusal('second-document', { offset: token.offset, source: '' }));
+    else if (token.type === 'doc-end') {
+      if (!ended) refused.push(refusal('second-document', token));
+      ended = true;
+    } else if (token.type === 'document') {
       refused.push(...refusedProperties(token.start));
       if (token.value) open.push({ token: token.value, depth: 1 });
     }
@@ -54,7 +57,7 @@ export function refusedTokens(tokens: readonly CST.Token[]): Refused[] {
       if (item.value) open.push({ token: item.value, depth: depth + 1 });
     }
   }
-  return refused.sort((a, b) => a.start - b.start);
+  return refused.sort((a, b) => a.start - b.start).slice(0, mostRefused);
 }
 
 function refusedProperties(tokens: readonly CST.Token[]): Refused[] {
@@ -97,7 +100,8 @@ const reasons: Readonly<Record<RefusedCode, { readonly message: string; readonly
     accepted: '`key: value` lines',
   },
   'second-document': {
-    message: 'The front matter ends here with `…` and goes on after it: it must be one piece.',
+    message:
+      'The line `…` ends the front matter before its end: leave it out, all fields stand in one piece.',
     accepted: 'one list of fields between two lines `---`',
   },
   'nested-too-deeply': {
