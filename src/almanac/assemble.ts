@@ -1,0 +1,162 @@
+import type { Contender } from '../contest/contender.ts';
+import type { FrozenResult } from '../contest/frozen.ts';
+import { judge } from '../contest/judge.ts';
+import type { Content, ReadEntry } from '../entries/content.ts';
+import { renderMarkdown } from '../entries/markdown.ts';
+import { evaluateBatch } from '../figures/evaluate.ts';
+import { inspectedSetups } from '../figures/inspect.ts';
+import type { Batch } from '../model/batch.ts';
+import type { Challenge } from '../model/challenge.ts';
+import type { Entry } from '../model/entry.ts';
+import type { Ruling } from '../model/ruling.ts';
+import type { Builder, Site } from '../model/site.ts';
+import type { Almanac, BuilderRecord, ChallengeRecord } from './almanac.ts';
+import { recordEntry } from './entry-record.ts';
+import { type FiguresOfEntry, figuresOfEntry } from './figures-of-entry.ts';
+import { everyBuilder, isJunior, withKnownBuilders } from './known-builders.ts';
+import { redirectsOf } from './redirects.ts';
+import { todayIn } from './today.ts';
+
+/** Seals of an entry's flights as they are written now, by flight number. Hashing is done at the edge. */
+export type SealFlights = (entry: ReadEntry) => ReadonlyMap<number, string>;
+
+/** An entry on its way into the almanac. */
+export interface Entrant {
+  readonly read: ReadEntry;
+  readonly contender: Contender;
+  readonly figures: FiguresOfEntry;
+}
+
+/**
+ * Puts everything together, once: what a content folder holds becomes all that the site says.
+ *
+ * @param now the instant of the build, ISO 8601; the only clock there is
+ */
+export function assemble(content: Content, now: string, sealFlights: SealFlights): Almanac {
+  const known = new Map(content.builders.map(({ value }) => [value.handle, value]));
+  const batches = new Map(content.batches.map(({ value }) => [value.id, value]));
+  const rulings = new Map(content.rulings.map(({ value }) => [`${value.challenge}/${value.entry}`, value]));
+  const results = new Map(content.results.map(({ value }) => [value.challenge.id, value]));
+  const entrants = content.entries.map((read) =>
+    enter(read, known, batches, rulings.get(`${read.value.challenge}/${read.value.id}`) ?? null, sealFlights),
+  );
+  const challenges = content.challenges
+    .map(({ value }) => recordChallenge(value, entrants, results.get(value.id) ?? null, now))
+    .sort(newestFirst);
+
+  const site = content.site?.value ?? siteWithoutFile;
+  return {
+    site,
+    siteHtml: renderMarkdown(site.body),
+    now,
+    challenges,
+    featured: featuredChallenge(site, challenges),
+    builders: recordBuilders(entrants, known),
+    pages: content.pages
+      .map(({ value }) => ({ page: value, html: renderMarkdown(value.body) }))
+      .sort((a, b) => order(a.page.order) - order(b.page.order) || (a.page.id < b.page.id ? -1 : 1)),
+    news: content.news
+      .map(({ value }) => ({ post: value, html: renderMarkdown(value.body) }))
+      .sort((a, b) => (a.post.id < b.post.id ? 1 : -1)),
+    batches: content.batches.map(({ value }) => ({
+      batch: value,
+      figures: evaluateBatch(value),
+      html: renderMarkdown(value.body),
+    })),
+    leftOut: content.leftOut,
+    redirects: redirectsOf(content),
+    problems: content.problems,
+    files: content.files,
+  };
+}
+
+function enter(
+  read: ReadEntry,
+  known: ReadonlyMap<string, Builder>,
+  batches: ReadonlyMap<string, Batch>,
+  ruling: Ruling | null,
+  sealFlights: SealFlights,
+): Entrant {
+  const named = withKnownBuilders(read.value, known);
+  const entry: Entry = { ...named, setups: inspectedSetups(named, ruling?.inspections ?? []) };
+  const figures = figuresOfEntry(entry, batches);
+  return {
+    read,
+    figures,
+    contender: {
+      entry,
+      ruling,
+      junior: isJunior(entry),
+      seals: ruling === null ? new Map() : sealFlights(read),
+      modelFigures: figures.model,
+      figuresAtFlight: figures.atFlight,
+    },
+  };
+}
+
+function recordChallenge(
+  challenge: Challenge,
+  all: readonly Entrant[],
+  frozen: FrozenResult | null,
+  now: string,
+): ChallengeRecord {
+  const entrants = all.filter(({ contender }) => contender.entry.challenge === challenge.id);
+  const today = todayIn(now, challenge.timeZone);
+  const result = judge(
+    challenge,
+    entrants.map(({ contender }) => contender),
+    { now: today, frozen },
+  );
+  return {
+    challenge,
+    state: result.state,
+    result,
+    frozen,
+    entries: entrants.map((entrant) => recordEntry(entrant, result.entries.get(entrant.contender.entry.id)!)),
+    html: renderMarkdown(challenge.body),
+  };
+}
+
+function recordBuilders(entrants: readonly Entrant[], known: ReadonlyMap<string, Builder>): BuilderRecord[] {
+  const entries = entrants.map(({ contender }) => contender.entry);
+  return everyBuilder(entries, known).map((builder) => ({
+    builder,
+    entries: entries
+      .filter(({ builders }) => builders.some(({ handle }) => handle === builder.handle))
+      .map(({ challenge, id }) => ({ challenge, entry: id })),
+    html: renderMarkdown(builder.body),
+  }));
+}
+
+/** The one that site.md names, else the open one that opened last, else the newest. */
+function featuredChallenge(site: Site, challenges: readonly ChallengeRecord[]): string | null {
+  const named = challenges.find(({ challenge }) => challenge.id === site.featured);
+  const open = challenges.find(({ state }) => state === 'open');
+  return (named ?? open ?? challenges[0])?.challenge.id ?? null;
+}
+
+function newestFirst(a: ChallengeRecord, b: ChallengeRecord): number {
+  if (a.challenge.opens !== b.challenge.opens) return a.challenge.opens < b.challenge.opens ? 1 : -1;
+  return a.challenge.id < b.challenge.id ? -1 : 1;
+}
+
+function order(value: number | null): number {
+  return value ?? Number.MAX_SAFE_INTEGER;
+}
+
+/** So that a folder whose site.md is missing or broken can still be checked; nothing is built from it. */
+const siteWithoutFile: Site = {
+  format: 1,
+  title: 'Duration challenge',
+  club: null,
+  address: null,
+  repository: null,
+  sendTo: null,
+  units: 'metric',
+  featured: null,
+  logo: null,
+  accent: null,
+  links: [],
+  licence: null,
+  body: '',
+};

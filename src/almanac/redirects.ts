@@ -1,0 +1,32 @@
+import type { Content } from '../entries/content.ts';
+
+/**
+ * Old addresses and where they lead now, from every file's `formerly`. An old challenge name leads on for its board,
+ * its rules and all of its entries.
+ */
+export function redirectsOf(content: Content): ReadonlyMap<string, string> {
+  const redirects = new Map<string, string>();
+  const entries = content.entries.map(({ value }) => value);
+
+  for (const { value: challenge } of content.challenges)
+    for (const old of challenge.formerly) {
+      redirects.set(`/challenges/${old}/`, `/challenges/${challenge.id}/`);
+      redirects.set(`/challenges/${old}/rules/`, `/challenges/${challenge.id}/rules/`);
+      for (const entry of entries)
+        if (entry.challenge === challenge.id)
+          redirects.set(`/entries/${old}/${entry.id}/`, `/entries/${challenge.id}/${entry.id}/`);
+    }
+  for (const entry of entries)
+    for (const old of entry.formerly)
+      redirects.set(`/entries/${entry.challenge}/${old}/`, `/entries/${entry.challenge}/${entry.id}/`);
+  for (const { value: builder } of content.builders)
+    for (const old of builder.formerly) redirects.set(`/builders/${old}/`, `/builders/${builder.handle}/`);
+  for (const { value: page } of content.pages)
+    for (const old of page.formerly) redirects.set(`/${old}/`, `/${page.id}/`);
+  for (const { value: batch } of content.batches)
+    for (const old of batch.formerly) redirects.set(`/rubber/${old}/`, `/rubber/${batch.id}/`);
+  for (const { value: post } of content.news)
+    for (const old of post.formerly) redirects.set(`/news/${old}/`, `/news/${post.id}/`);
+
+  return new Map([...redirects].sort(([a], [b]) => (a < b ? -1 : 1)));
+}
