@@ -27,7 +27,7 @@ function shifted(value: number, power: number): number {
 
 /**
  * An SI value as a person would write it, which `parseQuantity` reads back to the same number: the fewest digits of 12,
- * 15, 16 or 17 that do so. A share above one is written in per cent, since a bare one would be refused. Throws
+ * 15, 16 or 17 that do so (a number of more than 15 digits, which nobody wrote, comes back to 15 of them). A share above one is written in per cent, since a bare one would be refused. Throws
  * RangeError for an unknown unit or a value that is not finite.
  */
 export function formatQuantity(value: number, kind: Kind, symbol: string): string {

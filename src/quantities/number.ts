@@ -1,4 +1,4 @@
-import { numberFault } from './fault.ts';
+import { numberFault, shown } from './fault.ts';
 import type { Parsed } from './quantity.ts';
 import { plainTypography } from './typography.ts';
 
@@ -148,10 +148,15 @@ export function parseNumber(text: string): Parsed<{ readonly value: number; read
 /** A whole number, zero or more, such as a number of strands. */
 export function parseCount(text: string): Parsed<number> {
   const number = parseNumber(text);
-  if (!number.ok) return { ok: false, fault: { ...number.fault, accepted: wholeNumber } };
+  if (!number.ok) {
+    const { code } = number.fault;
+    const said = `"${shown(text)}" cannot be read as a whole number; write it like "2".`;
+    const message = code === 'not-a-quantity' ? said : number.fault.message;
+    return { ok: false, fault: { ...number.fault, message, accepted: wholeNumber } };
+  }
   const { value } = number.value;
   if (Number.isSafeInteger(value) && value >= 0 && number.value.step === 1) return { ok: true, value };
-  const found = text.trim();
+  const found = shown(text);
   const message = `"${found}" is impossible here: a count is a whole number, zero or more, such as "2".`;
   return { ok: false, fault: { code: 'impossible-value', message, found, accepted: wholeNumber } };
 }

@@ -59,13 +59,17 @@ function readSingle(number: ScannedNumber, unit: Unit, rest: string, subject: Su
   };
 }
 
-/** Decimals times a power of ten are shifted as text: 320 cm and 3.20 m are the same number. */
+/**
+ * Decimals times a power of ten are shifted as text, and other products are cleaned: 320 cm and 3.20 m are the same
+ * number, and so are 6 in and 15.24 cm. Degrees are left alone: their factor is no decimal.
+ */
 function inSi(number: ScannedNumber, unit: Unit, offset: number): number {
   if (unit.decimalShift !== null && number.decimal !== null) {
     const power = number.decimal.power + unit.decimalShift;
     return power === 0 ? Number(number.decimal.digits) + 0 : Number(`${number.decimal.digits}e${power}`) + 0;
   }
-  return number.value * unit.factor + offset;
+  const value = number.value * unit.factor + offset;
+  return unit.kind === 'angle' ? value : cleaned(value);
 }
 
 /** Whole feet or yards are read to an inch; all else to the last digit written. */
@@ -155,7 +159,7 @@ function compoundExample(kind: Kind): string {
   return kind === 'length' ? '10 ft 6 in' : kind === 'time' ? '1 min 2.4 s' : '2 lb 3 oz';
 }
 
-/** Without the last bits of a sum of decimals, so that 60 + 2.4 is the number 62.4. */
+/** To 15 significant digits: without the last bits of a sum or a product of decimals, so that 60 + 2.4 is 62.4. */
 function cleaned(value: number): number {
   return Number(value.toPrecision(15)) + 0;
 }
@@ -186,11 +190,10 @@ function unitFault(plain: string, number: ScannedNumber, rest: string, subject: 
   }
   const withUnit = (offered: Unit | null) =>
     offered === null ? undefined : replaced(plain, number.end, rest, offered.symbol);
-  const wanted = unitsInWords(kind);
   const ends =
-    wanted === ''
-      ? `${nounOf(kind)} is written without a unit, such as "${exampleOf(kind)}".`
-      : `${nounOf(kind)} is written in ${wanted}.`;
+    kind === 'turns'
+      ? `${nounOf(kind)} is written bare, such as "${exampleOf(kind)}".`
+      : `${nounOf(kind)} is written in ${unitsInWords(kind)}.`;
   const others = kindsWith(unit).filter((other) => other !== kind);
   const [other] = others;
   if (other !== undefined) {

@@ -4,7 +4,7 @@ import type { Kind } from '../../src/quantities/quantity.ts';
 import { findUnit, siUnit, units, unitsOf } from '../../src/quantities/units.ts';
 import { kinds } from './kinds.ts';
 
-const math = create(all);
+const math = create(all ?? {});
 
 /** The SI unit of each kind as mathjs names it; null where it is a bare number. */
 const siInMathjs: Readonly<Record<Kind, string | null>> = {
