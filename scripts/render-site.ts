@@ -1,0 +1,42 @@
+import { mkdir, mkdtemp, realpath } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Almanac } from '../src/almanac/almanac.ts';
+import { handOver } from '../src/almanac/handover.ts';
+import { projectFolder } from './project-folder.ts';
+
+/** Where a site is published: its origin, null where nobody said, and its base path with a slash at both ends. */
+export interface SiteAddress {
+  readonly origin: string | null;
+  readonly base: string;
+}
+
+/**
+ * Makes a folder of this build's own below the project, where the pages are rendered. It must be there: what the site
+ * generator writes on its way imports the project's packages. No two builds share one.
+ */
+export async function renderingFolder(): Promise<string> {
+  const parent = join(projectFolder, 'node_modules/.cache/last-turn/builds');
+  await mkdir(parent, { recursive: true });
+  return realpath(await mkdtemp(join(parent, 'build-')));
+}
+
+/** Renders all pages of an almanac into `folder/site` and gives that path. Rejects where a page cannot be rendered. */
+export async function renderSite(almanac: Almanac, address: SiteAddress, folder: string): Promise<string> {
+  const site = join(folder, 'site');
+  process.env.ASTRO_TELEMETRY_DISABLED = '1';
+  process.env.NODE_ENV = 'production';
+  // The site generator puts its intermediate files below the working folder.
+  process.chdir(projectFolder);
+  handOver(almanac);
+  const { build } = await import('astro');
+  await build({
+    root: projectFolder,
+    outDir: site,
+    cacheDir: join(folder, 'cache'),
+    base: address.base,
+    ...(address.origin === null ? {} : { site: address.origin }),
+    logLevel: 'error',
+    vite: { logLevel: 'error', cacheDir: join(folder, 'vite') },
+  });
+  return site;
+}

@@ -1,0 +1,71 @@
+/** What the gate reads from one page, without building a tree. */
+export interface ScannedPage {
+  /** Values of href, src, srcset (each candidate) and poster, entities resolved, in order of appearance. */
+  readonly links: readonly string[];
+  /** Values of id and name. */
+  readonly ids: ReadonlySet<string>;
+  /** Text between tags, entities resolved; neither scripts nor styles nor comments. */
+  readonly texts: readonly string[];
+  /** Other attribute values that a visitor sees or hears. */
+  readonly spoken: readonly string[];
+}
+
+// One alternative for what is skipped whole, one for a tag. Quoted attribute values may hold ">", so that text which
+// only looks like a link is never taken for one.
+const pieces =
+  /<!--[\s\S]*?-->|<(script|style)\b((?:"[^"]*"|'[^']*'|[^'">])*)>[\s\S]*?<\/\1\s*>|<(?:\/?[a-z][^\s>/]*)((?:"[^"]*"|'[^']*'|[^'">])*)>/gi;
+const attributes = /([a-z][^\s=>"'/]*)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'>]+))/gi;
+const spokenNames = new Set(['alt', 'title', 'aria-label', 'content', 'placeholder', 'datetime']);
+
+/** Reads links, ids and visible text of an HTML page in one pass. */
+export function scanPage(html: string): ScannedPage {
+  const links: string[] = [];
+  const ids = new Set<string>();
+  const texts: string[] = [];
+  const spoken: string[] = [];
+  let from = 0;
+  for (const piece of html.matchAll(pieces)) {
+    if (piece.index > from) addText(texts, html.slice(from, piece.index));
+    from = piece.index + piece[0].length;
+    for (const attribute of (piece[2] ?? piece[3] ?? '').matchAll(attributes)) {
+      const name = (attribute[1] ?? '').toLowerCase();
+      const value = withoutEntities(attribute[2] ?? attribute[3] ?? attribute[4] ?? '');
+      if (name === 'href' || name === 'src' || name === 'poster') links.push(value);
+      else if (name === 'srcset') links.push(...candidates(value));
+      else if (name === 'id' || name === 'name') ids.add(value);
+      else if (spokenNames.has(name)) spoken.push(value);
+    }
+  }
+  if (from < html.length) addText(texts, html.slice(from));
+  return { links, ids, texts, spoken };
+}
+
+function addText(texts: string[], raw: string): void {
+  if (/\S/.test(raw)) texts.push(withoutEntities(raw).replace(/\s+/g, ' '));
+}
+
+function candidates(srcset: string): string[] {
+  return srcset
+    .split(',')
+    .map((candidate) => candidate.trim().split(/\s+/)[0] ?? '')
+    .filter((address) => address !== '');
+}
+
+const named: Readonly<Record<string, string>> = {
+  amp: '&',
+  lt: '<',
+  gt: '>',
+  quot: '"',
+  apos: "'",
+  nbsp: ' ',
+};
+
+function withoutEntities(text: string): string {
+  if (!text.includes('&')) return text;
+  return text.replace(/&(?:#x([0-9a-f]{1,6})|#(\d{1,7})|([a-z]+));/gi, (whole, hex, decimal, name) => {
+    const point =
+      hex !== undefined ? Number.parseInt(hex, 16) : decimal !== undefined ? Number(decimal) : null;
+    if (point !== null) return point <= 0x10ffff ? String.fromCodePoint(point) : whole;
+    return named[name] ?? whole;
+  });
+}
