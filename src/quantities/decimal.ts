@@ -57,8 +57,8 @@ export function compareDecimal(first: number | string | Exact, second: number | 
 }
 
 /**
- * Rounds to a multiple of a resolution such as `0.1`: down, or to the nearest with a half going up; both towards the
- * larger number for negatives' halves. The result is the number nearest to the exact decimal. Throws RangeError where
+ * Rounds to a multiple of a resolution such as `0.1`: down (towards minus infinity), or to the nearest with a
+ * half going up. The result is the number nearest to the exact decimal. Throws RangeError where
  * the resolution is not above zero.
  */
 export function roundDecimal(value: number | string | Exact, resolution: string, rounding: Rounding): number {

@@ -4,9 +4,12 @@ import type { Fault, FaultCode, Kind } from './quantity.ts';
 
 const longestShown = 60;
 
-/** A text as a message quotes it: trimmed, and cut where it is very long. */
+/** A text as a message quotes it: trimmed, cut where it is very long, without characters that would upset the line. */
 export function shown(text: string): string {
-  const trimmed = text.trim();
+  const trimmed = text
+    .trim()
+    .slice(0, longestShown + 1)
+    .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, '\uFFFD');
   return trimmed.length > longestShown ? `${trimmed.slice(0, longestShown)}…` : trimmed;
 }
 

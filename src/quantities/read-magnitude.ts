@@ -6,7 +6,7 @@ import { nearestUnit, unitCarriedOn } from './nearest-unit.ts';
 import { type NumberTrouble, type ScannedNumber, scanNumber } from './number.ts';
 import type { Fault, Kind } from './quantity.ts';
 import type { Reading, Unread } from './reading.ts';
-import { findUnit, kindsWith, type Unit } from './units.ts';
+import { findUnit, inch, kindsWith, type Unit } from './units.ts';
 
 /** What is being read: the whole text as written, and the kind that is wanted. */
 export interface Subject {
@@ -16,7 +16,6 @@ export interface Subject {
   readonly difference: boolean;
 }
 
-const inch = 0.0254;
 const compounding: readonly Kind[] = ['length', 'mass', 'force', 'time'];
 const times = / ?[x×*] ?/iy;
 

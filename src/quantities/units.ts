@@ -20,7 +20,8 @@ export interface Unit {
 const yard = 0.9144;
 const pound = 0.45359237;
 const foot = yard / 3;
-const inch = 0.0254;
+/** Metres. */
+export const inch = 0.0254;
 const ounce = pound / 16;
 /** Standard acceleration of gravity, m/s², 3rd CGPM 1901: exact by definition. */
 const gravity = 9.80665;

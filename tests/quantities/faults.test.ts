@@ -130,6 +130,12 @@ describe('the fault', () => {
     expect(faultOf(text, kind)?.message).toBe(message);
   });
 
+  it('shows no character that would turn or break the line it is printed on', () => {
+    const fault = faultOf('3 m\u202e\n\u0007x', 'length');
+    expect(fault?.found).toBe('3 m\uFFFD\uFFFD\uFFFDx');
+    expect(fault?.message).not.toMatch(/\p{C}/u);
+  });
+
   it('offers no unit a thousand times away', () => {
     expect(faultOf('3 km', 'length')?.suggestion).toBeUndefined();
     expect(faultOf('3 MM', 'length')?.suggestion).toBe('3 mm');
