@@ -18,6 +18,9 @@ export interface Task {
 /** Finds the task of a figure: of the motor given where the figure is one of motors, else of the entry. */
 export type FindTask = (id: string, motor: number | null) => Task;
 
+/** A relative change no larger than this is what is left of inputs that cancel. */
+const rounding = 1e-14;
+
 /** A base input met on the way. */
 interface Input {
   readonly quantity: Quantity;
@@ -118,7 +121,8 @@ export class Propagation implements Reader {
       if (node.absent !== null) return;
       const change = centralChange(up[index]!, node.value, down[index]!);
       if (change === null) node.absent = `cannot be worked out within the uncertainty of ${input.name}`;
-      else if (change !== 0) node.contributions.push({ input: input.name, change });
+      else if (Math.abs(change) > rounding * Math.abs(node.value))
+        node.contributions.push({ input: input.name, change });
     });
   }
 

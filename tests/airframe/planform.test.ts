@@ -26,8 +26,8 @@ const anyPanels = fc.array(anyPanel, { minLength: 1, maxLength: 4 });
 
 describe('the planform of panels', () => {
   it('gives the published example of a swept, tapered half wing', () => {
-    // Published example (figures.md of the project's contract, mean chord): root 400 at x = 0, tip 200 at y = 1000, leading
-    // edge at 600 → half area 300000, MAC 311.1111 at y 444.4444. The edge there lies at 600 · 444.4444/1000 = 266.6667.
+    // A published worked example: root 400 at x = 0, tip 200 at y = 1000, leading edge there at 600 → half area 300000,
+    // MAC 311.1111 at y 444.4444. Its leading edge, by hand, lies at 600 · 444.4444/1000 = 266.6667.
     const panels = [flat(1000, 400, 200, 600)];
     expect(projectedArea(panels) / 2).toBeCloseTo(300_000, 6);
     expect(meanAerodynamicChord(panels).chord).toBeCloseTo(311.1111, 4);
