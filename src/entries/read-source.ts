@@ -90,7 +90,7 @@ function readYaml(text: Text, yaml: string, shift: number): { root: SourceMap | 
   }
   const builder = new TreeBuilder(text, shift);
   const root = builder.buildMap(contents as YAMLMap.Parsed);
-  return { root, problems: [...refused, ...builder.problems, ...checkEscapes(text, root)] };
+  return { root, problems: [...refused, ...builder.problems] };
 }
 
 /** The first fault of each line: those after it are mostly its echo. */
@@ -117,28 +117,6 @@ function checkCharacters(text: Text, start: number, piece: string): Problem[] {
       accepted: 'text, tabs and line ends',
     }),
   );
-}
-
-/** Characters that were written as an escape inside double quotes and so did not stand in the text. */
-function checkEscapes(text: Text, root: SourceMap): Problem[] {
-  if (!text.text.includes('\\')) return [];
-  const problems: Problem[] = [];
-  const open: (SourceMap['pairs'][number]['value'] | SourceMap)[] = [root];
-  for (let node = open.pop(); node !== undefined; node = open.pop()) {
-    if (node.kind === 'list') open.push(...node.items);
-    else if (node.kind === 'map') for (const { key, value } of node.pairs) open.push(key, value);
-    else if (text.text[node.start] === '"')
-      for (const { name, reason } of forbiddenCharacters(node.text, 1))
-        if (forbiddenCharacters(text.text.slice(node.start, node.end), 1).length === 0)
-          problems.push(
-            problemOver(text, node.start, node.end, 'forbidden-character', {
-              message: `This text holds the character ${name}, written as an escape, which is not accepted (${reason}): delete it.`,
-              found: name,
-              accepted: 'text, tabs and line ends',
-            }),
-          );
-  }
-  return problems.sort((a, b) => a.line - b.line || a.column - b.column);
 }
 
 function checkSize(text: Text, limit: number): Problem | null {

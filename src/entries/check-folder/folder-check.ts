@@ -1,0 +1,11 @@
+import type { Gathered } from '../gathered.ts';
+import type { Problem } from '../problem.ts';
+import type { ProblemCode } from '../problem-codes.ts';
+
+/** One rule between files. */
+export interface FolderCheck {
+  readonly code: ProblemCode;
+  /** Whose files it looks at. */
+  readonly scope: 'site' | 'challenge' | 'entry' | 'ruling' | 'rubber';
+  check(content: Gathered): Problem[];
+}

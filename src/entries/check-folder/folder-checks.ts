@@ -1,0 +1,23 @@
+import { builderDiffers } from './builder-differs.ts';
+import type { FolderCheck } from './folder-check.ts';
+import { formerNameTaken } from './former-name-taken.ts';
+import { siteFileMissing } from './site-file-missing.ts';
+import { unknownBatch } from './unknown-batch.ts';
+import { unknownChallenge } from './unknown-challenge.ts';
+import { unknownEntry } from './unknown-entry.ts';
+import { unknownFlight } from './unknown-flight.ts';
+import { unknownReference } from './unknown-reference.ts';
+import { unusedFile } from './unused-file.ts';
+
+/** All rules between files. A new one is a file of its own and a line here. */
+export const folderChecks: readonly FolderCheck[] = [
+  siteFileMissing,
+  unknownChallenge,
+  unknownEntry,
+  unknownFlight,
+  unknownBatch,
+  unknownReference,
+  builderDiffers,
+  formerNameTaken,
+  unusedFile,
+];

@@ -1,0 +1,29 @@
+import { didYouMean } from '../did-you-mean.ts';
+import { problemOver } from '../make-problem.ts';
+import type { Problem } from '../problem.ts';
+import { batchesNamed } from '../references.ts';
+import type { FolderCheck } from './folder-check.ts';
+
+export const unknownBatch: FolderCheck = {
+  code: 'unknown-batch',
+  scope: 'entry',
+  check: ({ entries, there }) =>
+    entries.flatMap(({ source }) =>
+      batchesNamed(source).flatMap(({ name, node }): Problem[] => {
+        if (there.batches.has(name)) return [];
+        const near = didYouMean(name, there.batches);
+        const hint = near === null ? '' : ` Did you mean "${near}"?`;
+        const message = `There is no batch of rubber "${name}": rubber/${name}.md is missing, and the motor is reckoned with usual rubber.${hint}`;
+        const accepted =
+          there.batches.size === 0 ? 'the name of a file in rubber/' : [...there.batches].join(', ');
+        return [
+          problemOver(source, node.start, node.end, 'unknown-batch', {
+            message,
+            found: name,
+            accepted,
+            suggestion: near,
+          }),
+        ];
+      }),
+    ),
+};

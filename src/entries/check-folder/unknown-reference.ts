@@ -1,0 +1,44 @@
+import type { Understood } from '../content.ts';
+import { didYouMean } from '../did-you-mean.ts';
+import { problemAt } from '../make-problem.ts';
+import type { Problem } from '../problem.ts';
+import type { Path } from '../source.ts';
+import type { FolderCheck } from './folder-check.ts';
+
+export const unknownReference: FolderCheck = {
+  code: 'unknown-reference',
+  scope: 'site',
+  check({ site, news, entries, there }) {
+    const challenge = (file: Understood<unknown>, path: Path, name: string | null) =>
+      missing(file, path, name, 'challenge', there.challenges);
+    return [
+      ...(site === null ? [] : challenge(site, ['featured'], site.value.featured)),
+      ...news.flatMap((post) => challenge(post, ['challenge'], post.value.challenge)),
+      ...entries.flatMap((entry) =>
+        entry.value.also.flatMap((other, index) =>
+          missing(entry, ['also', index], other, 'entry', there.entries),
+        ),
+      ),
+    ];
+  },
+};
+
+function missing(
+  { source }: Understood<unknown>,
+  path: Path,
+  name: string | null,
+  what: 'challenge' | 'entry',
+  known: ReadonlySet<string>,
+): Problem[] {
+  if (name === null || known.has(name)) return [];
+  const near = didYouMean(name, known);
+  const hint = near === null ? '' : ` Did you mean "${near}"?`;
+  return [
+    problemAt(source, path, 'value', 'unknown-reference', {
+      message: `\`${path[0]}\` names the ${what} "${name}", which does not exist.${hint}`,
+      found: name,
+      accepted: what === 'entry' ? 'challenge/entry, as in the address of its page' : [...known].join(', '),
+      suggestion: near,
+    }),
+  ];
+}

@@ -1,0 +1,21 @@
+/** Names the site itself needs: the first words of its addresses, and what hosts look for. */
+export const reservedNames: ReadonlySet<string> = new Set([
+  '404',
+  'api',
+  'bench',
+  'builders',
+  'challenges',
+  'compare',
+  'data',
+  'enter',
+  'entries',
+  'feed',
+  'field',
+  'figures',
+  'index',
+  'left-out',
+  'news',
+  'plan',
+  'rubber',
+  'schema',
+]);
