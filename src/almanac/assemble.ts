@@ -33,13 +33,9 @@ export interface Entrant {
  * @param now the instant of the build, ISO 8601; the only clock there is
  */
 export function assemble(content: Content, now: string, sealFlights: SealFlights): Almanac {
-  const known = new Map(content.builders.map(({ value }) => [value.handle, value]));
-  const batches = new Map(content.batches.map(({ value }) => [value.id, value]));
-  const rulings = new Map(content.rulings.map(({ value }) => [`${value.challenge}/${value.entry}`, value]));
+  const entrants = entrantsOf(content, sealFlights);
+  const known = knownBuilders(content);
   const results = new Map(content.results.map(({ value }) => [value.challenge.id, value]));
-  const entrants = content.entries.map((read) =>
-    enter(read, known, batches, rulings.get(`${read.value.challenge}/${read.value.id}`) ?? null, sealFlights),
-  );
   const challenges = content.challenges
     .map(({ value }) => recordChallenge(value, entrants, results.get(value.id) ?? null, now))
     .sort(newestFirst);
@@ -68,6 +64,20 @@ export function assemble(content: Content, now: string, sealFlights: SealFlights
     problems: content.problems,
     files: content.files,
   };
+}
+
+/** Every entry as the contest sees it, with its figures: what judging, ruling and freezing start from. */
+export function entrantsOf(content: Content, sealFlights: SealFlights): Entrant[] {
+  const known = knownBuilders(content);
+  const batches = new Map(content.batches.map(({ value }) => [value.id, value]));
+  const rulings = new Map(content.rulings.map(({ value }) => [`${value.challenge}/${value.entry}`, value]));
+  return content.entries.map((read) =>
+    enter(read, known, batches, rulings.get(`${read.value.challenge}/${read.value.id}`) ?? null, sealFlights),
+  );
+}
+
+function knownBuilders(content: Content): ReadonlyMap<string, Builder> {
+  return new Map(content.builders.map(({ value }) => [value.handle, value]));
 }
 
 function enter(

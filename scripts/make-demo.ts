@@ -1,0 +1,96 @@
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { entrantsOf } from '../src/almanac/assemble.ts';
+import { sealFlights } from '../src/almanac/seal-flights.ts';
+import { factsAsRuled } from '../src/contest/as-ruled.ts';
+import { freeze } from '../src/contest/freeze.ts';
+import { judge } from '../src/contest/judge.ts';
+import { readContent } from '../src/entries/read-folder.ts';
+import { runCommand } from './command-line.ts';
+import { contentFolder } from './content-folder.ts';
+import { demoLogs } from './demo/demo-logs.ts';
+import { benchPictures, encoded, planPictures } from './demo/demo-pictures.ts';
+import { sealRulings } from './demo/seal-rulings.ts';
+import { projectFolder } from './project-folder.ts';
+
+/** The demo's closed season, and the day on which its result was frozen. */
+const closedSeason = { challenge: 'slow-thread-2025', closed: '2025-12-03' };
+
+const help = `npm run make-demo -- [--content DIR]
+
+Makes what the demo's people did not write: drawings, bench logs, the seals and facts of the rulings, and the frozen
+result of the closed season. What it makes is committed; it is needed again only where the demo itself changes.
+
+  --content DIR   the demo's folder (else content)`;
+
+const command = { name: 'make-demo', help, options: { content: 'value' }, takes: null } as const;
+
+/** Makes the demo's drawings, logs, seals and frozen result; gives the exit code. */
+export function main(argv: readonly string[]): Promise<number> {
+  return runCommand(command, argv, async (values) => {
+    const content = contentFolder(values.content, command.name);
+    await writeLogs(content);
+    await writePictures(content);
+    await writeSeals(content);
+    await writeFrozenResult(content);
+    return 0;
+  });
+}
+
+async function writeLogs(content: string): Promise<void> {
+  for (const [file, log] of Object.entries(demoLogs)) await write(content, file, log());
+}
+
+/** Plans are drawn from the measurements of their entries, so that drawing and entry cannot differ. */
+async function writePictures(content: string): Promise<void> {
+  const { entries } = await readContent(content);
+  const plans = planPictures((wanted) => {
+    const found = entries.find(({ value }) => `${value.challenge}/${value.id}` === wanted)?.value;
+    if (found === undefined)
+      throw new Error(`The entry ${wanted} cannot be read; \`npm run check\` says why.`);
+    return { name: found.name, design: found.setups[0].design };
+  });
+  for (const [file, draw] of Object.entries({ ...benchPictures, ...plans }))
+    await write(content, file, await encoded(draw(), file));
+}
+
+async function writeSeals(content: string): Promise<void> {
+  const read = await readContent(content);
+  const challenges = new Map(read.challenges.map(({ value }) => [value.id, value]));
+  for (const { read: entry, contender } of entrantsOf(read, sealFlights)) {
+    const challenge = challenges.get(contender.entry.challenge);
+    if (contender.ruling === null || challenge === undefined) continue;
+    const seals = sealFlights(entry);
+    const file = `rulings/${contender.entry.challenge}/${contender.entry.id}.md`;
+    const text = await readFile(join(content, file), 'utf8');
+    const sealed = sealRulings(text, (number) => {
+      const flight = contender.entry.flights.find((each) => each.number === number);
+      const seal = seals.get(number);
+      if (flight === undefined || seal === undefined) return null;
+      return { seal, facts: factsAsRuled(challenge, contender, flight) };
+    });
+    await write(content, file, sealed);
+  }
+}
+
+async function writeFrozenResult(content: string): Promise<void> {
+  const read = await readContent(content);
+  const challenge = read.challenges.find(({ value }) => value.id === closedSeason.challenge)?.value;
+  if (challenge === undefined)
+    throw new Error(`The challenge ${closedSeason.challenge} cannot be read; \`npm run check\` says why.`);
+  const contenders = entrantsOf(read, sealFlights)
+    .map(({ contender }) => contender)
+    .filter(({ entry }) => entry.challenge === challenge.id);
+  const { version } = JSON.parse(await readFile(join(projectFolder, 'package.json'), 'utf8')) as {
+    version: string;
+  };
+  const result = judge(challenge, contenders, { now: closedSeason.closed, frozen: null });
+  const frozen = freeze(challenge, result, contenders, { generator: version, closed: closedSeason.closed });
+  await write(content, `results/${challenge.id}.json`, `${JSON.stringify(frozen, null, 2)}\n`);
+}
+
+async function write(content: string, file: string, written: string | Buffer): Promise<void> {
+  const path = join(content, file);
+  await mkdir(dirname(path), { recursive: true });
+  await writeFile(path, written);
+}
