@@ -16,7 +16,7 @@ export const batchFigures: readonly FigureDefinition[] = [
     source: 'definition of work; trapezoid between the points of the log',
     range: 'depends on how far the test went, on temperature and on how often the strip was stretched before',
     compute: (from, batch) => {
-      const tests = stretchTestsOf(batch);
+      const tests = stretchTestsOf(from, batch);
       if (tests.length === 0) return from.absent('needs a stretch test');
       return readTestEnergy(from, batch, tests, ({ curve }) => workOut(curve));
     },
@@ -33,7 +33,7 @@ export const batchFigures: readonly FigureDefinition[] = [
     source: 'definition of work; trapezoid between the points of the log',
     range: 'depends on how far the test went, on temperature and on how long the strip was held',
     compute: (from, batch) => {
-      const tests = returnedTestsOf(batch);
+      const tests = returnedTestsOf(from, batch);
       if (tests.length === 0) return from.absent('needs a stretch test with its way back');
       return readTestEnergy(from, batch, tests, ({ curve }) => workBack(curve));
     },
@@ -51,7 +51,7 @@ export const batchFigures: readonly FigureDefinition[] = [
     source: 'definition',
     range: 'as the two energies',
     compute: (from, batch) => {
-      const tests = returnedTestsOf(batch);
+      const tests = returnedTestsOf(from, batch);
       if (tests.length === 0) return from.absent('needs a stretch test with its way back');
       from.derived('the force of the logs', () => ({ kind: 'number', value: 1, u: 0, origin: 'logged' }));
       const ratios = tests.map(({ curve }) => workBack(curve) / workOut(curve));

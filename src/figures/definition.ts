@@ -23,6 +23,8 @@ export interface Reader {
    * for an evaluation; the name is its identity.
    */
   derived(name: string, make: () => Pick<Quantity, 'kind' | 'value' | 'u' | 'origin'>): number;
+  /** Keeps what a log or test is taken apart into for the time of one evaluation; it must not rest on a measured value. */
+  once<T extends object>(of: object, make: () => T): T;
   /** Another figure of the same entry, or of the same motor where it is one of motors. Absent where that one is. */
   figure(id: string): number;
   /** A figure of the motor at the place given. */

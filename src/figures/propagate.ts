@@ -56,6 +56,7 @@ export class Propagation implements Reader {
   readonly #nodes = new Map<Task, Node>();
   readonly #inputs = new Map<Quantity, Input>();
   readonly #derived = new Map<string, Quantity>();
+  readonly #kept = new Map<object, object>();
   #current: Node | null = null;
   /** The motor of the figure at work. */
   #motor: number | null = null;
@@ -187,6 +188,15 @@ export class Propagation implements Reader {
       this.#derived.set(name, quantity);
     }
     return this.value(quantity, name);
+  }
+
+  once<T extends object>(of: object, make: () => T): T {
+    const kept = this.#kept.get(of);
+    // Each key has one maker, so what is kept under it is of the maker's type.
+    if (kept !== undefined) return kept as T;
+    const made = make();
+    this.#kept.set(of, made);
+    return made;
   }
 
   figure(id: string): number {

@@ -30,7 +30,7 @@ export function readEnergyOfRubber(from: Reader, subject: Subject, motor: Number
 /** e(x) = e_out·W(λ(x))/W(λ_test), W of the batch's way back; beyond λ_test it goes on as Treloar's curve does. */
 function fromStretchTests(from: Reader, subject: Subject, motor: NumberedMotor): number | null {
   const batch = batchOf(subject, motor);
-  const tests = batch === null ? [] : returnedTestsOf(batch);
+  const tests = batch === null ? [] : returnedTestsOf(from, batch);
   if (batch === null || tests.length === 0) return null;
   const stretch = stretchAtShare(readShare(from), readBreakStretch(from, batch));
   for (const { test, curve } of tests)
@@ -62,7 +62,7 @@ function readShare(from: Reader): number {
 
 /** Stretch at which the batch breaks: of the tests that went to the break, else the default. */
 function readBreakStretch(from: Reader, batch: Batch): number {
-  const broken = stretchTestsOf(batch).filter(({ test }) => test.broke);
+  const broken = stretchTestsOf(from, batch).filter(({ test }) => test.broke);
   if (broken.length === 0) return from.assume('break-stretch');
   return from.derived(`the stretch at which ${batch.label} broke`, () => {
     const { mean, deviation } = scatter(broken.map(({ curve }) => curve.top));

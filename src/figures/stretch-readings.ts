@@ -11,16 +11,18 @@ export interface ReadStretchTest {
 }
 
 /** A batch's stretch tests that have a curve. */
-export function stretchTestsOf(batch: Batch): ReadStretchTest[] {
-  return batch.stretchTests.flatMap((test) => {
-    const curve = test.points === null ? null : stretchCurve(test.points);
-    return curve === null ? [] : [{ test, curve }];
-  });
+export function stretchTestsOf(from: Reader, batch: Batch): readonly ReadStretchTest[] {
+  return from.once(batch.stretchTests, () =>
+    batch.stretchTests.flatMap((test) => {
+      const curve = test.points === null ? null : stretchCurve(test.points);
+      return curve === null ? [] : [{ test, curve }];
+    }),
+  );
 }
 
 /** Those that came back from the longest stretch too. */
-export function returnedTestsOf(batch: Batch): ReadStretchTest[] {
-  return stretchTestsOf(batch).filter(({ curve }) => curve.back.length > 0);
+export function returnedTestsOf(from: Reader, batch: Batch): readonly ReadStretchTest[] {
+  return stretchTestsOf(from, batch).filter(({ curve }) => curve.back.length > 0);
 }
 
 /** The calibration of one log's force, 1 with the log's relative uncertainty; all integrals of the log share it. */
