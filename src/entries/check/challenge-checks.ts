@@ -1,0 +1,17 @@
+import type * as z from 'zod';
+import type { Draft } from '../draft.ts';
+import type { Problem } from '../problem.ts';
+import type { challenge } from '../schema/challenge.ts';
+import type { SourceDocument } from '../source.ts';
+import { checkDatesInOrder } from './dates-in-order.ts';
+import { checkRounds } from './rounds.ts';
+import { checkRuleNames } from './rule-names.ts';
+
+export type ChallengeFields = z.output<typeof challenge>;
+export type ChallengeDraft = Draft<ChallengeFields>;
+
+/** A check of one challenge by itself. It sees what could be read, whatever else is wrong with the file. */
+export type ChallengeCheck = (draft: ChallengeDraft, source: SourceDocument) => readonly Problem[];
+
+/** Every check of a challenge by itself. A new check is one module and one line here. */
+export const challengeChecks: readonly ChallengeCheck[] = [checkDatesInOrder, checkRounds, checkRuleNames];

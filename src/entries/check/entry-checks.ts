@@ -1,0 +1,34 @@
+import type { Problem } from '../problem.ts';
+import type { EntryDraft } from '../setup-designs.ts';
+import type { SourceDocument } from '../source.ts';
+import { checkBuildersOnce } from './builders-once.ts';
+import { checkFlightNumbers } from './flight-numbers.ts';
+import { checkFlightSetups } from './flight-setups.ts';
+import { checkFlightTimes } from './flight-times.ts';
+import { checkFlightTurns } from './flight-turns.ts';
+import { checkImprobableValues } from './improbable-values.ts';
+import { checkMassGiven } from './mass-given.ts';
+import { checkOneForEachMotor } from './one-for-each-motor.ts';
+import { checkSetupNames } from './setup-names.ts';
+import { checkSkeins } from './skeins.ts';
+import { checkStabiliser } from './stabiliser.ts';
+import { checkWingAgrees } from './wing-agrees.ts';
+
+/** A check of one entry by itself. It sees what could be read, whatever else is wrong with the file. */
+export type EntryCheck = (draft: EntryDraft, source: SourceDocument) => readonly Problem[];
+
+/** Every check of an entry by itself. A new check is one module and one line here. */
+export const entryChecks: readonly EntryCheck[] = [
+  checkBuildersOnce,
+  checkMassGiven,
+  checkStabiliser,
+  checkWingAgrees,
+  checkSkeins,
+  checkSetupNames,
+  checkFlightNumbers,
+  checkFlightTimes,
+  checkFlightSetups,
+  checkOneForEachMotor,
+  checkFlightTurns,
+  checkImprobableValues,
+];

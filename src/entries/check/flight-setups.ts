@@ -1,0 +1,24 @@
+import { didYouMean } from '../did-you-mean.ts';
+import { fieldName } from '../field-name.ts';
+import { problemAt } from '../make-problem.ts';
+import { inWords } from '../schema/word-field.ts';
+import type { EntryCheck } from './entry-checks.ts';
+
+/** A setup that a flight names is one of the entry's. */
+export const checkFlightSetups: EntryCheck = (draft, source) => {
+  const known = ['none', ...(draft.setups ?? []).flatMap((setup) => setup?.id ?? [])];
+  return (draft.flights ?? []).flatMap((flight, index) => {
+    if (flight?.setup === undefined || known.includes(flight.setup)) return [];
+    const path = ['flights', index, 'setup'];
+    const near = didYouMean(flight.setup, known);
+    const question = near === null ? '' : ` Did you mean "${near}"?`;
+    return [
+      problemAt(source, path, 'value', 'unknown-setup', {
+        message: `${fieldName(source, path)}: the entry has no setup "${flight.setup}". Write ${inWords(known)}, or leave it out: then the date decides.${question}`,
+        found: flight.setup,
+        accepted: inWords(known),
+        suggestion: near,
+      }),
+    ];
+  });
+};

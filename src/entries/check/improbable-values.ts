@@ -1,0 +1,63 @@
+import { parseQuantity } from '../../quantities/parse.ts';
+import type { Quantity } from '../../quantities/quantity.ts';
+import { fieldName } from '../field-name.ts';
+import { patternOf } from '../issues-to-problems.ts';
+import { problemAt } from '../make-problem.ts';
+import type { Problem } from '../problem.ts';
+import type { Path, SourceDocument } from '../source.ts';
+import type { EntryCheck } from './entry-checks.ts';
+import { likelyUnits, type PlausibleRange, plausibleRanges } from './plausible-ranges.ts';
+
+/** Values far outside what such things measure: mostly a slip of the unit, which is then offered. */
+export const checkImprobableValues: EntryCheck = (draft, source) => {
+  const problems: Problem[] = [];
+  const visit = (value: unknown, path: Path): void => {
+    if (typeof value !== 'object' || value === null) return;
+    if (Array.isArray(value)) {
+      value.forEach((item, index) => {
+        visit(item, [...path, index]);
+      });
+    } else if (isQuantity(value)) {
+      problems.push(...checkQuantity(source, value, path));
+    } else {
+      for (const [key, inner] of Object.entries(value)) visit(inner, [...path, key]);
+    }
+  };
+  visit(draft, []);
+  return problems;
+};
+
+function isQuantity(value: object): value is Quantity {
+  return 'origin' in value && 'written' in value && 'u' in value;
+}
+
+function checkQuantity(source: SourceDocument, quantity: Quantity, path: Path): Problem[] {
+  const range = plausibleRanges.get(patternOf(path[0] === 'setups' ? path.slice(1) : path));
+  if (range === undefined || isIn(range, quantity.value)) return [];
+  const suggestion = otherUnit(quantity, range);
+  const question = suggestion === null ? ' Correct it if it is a slip.' : ` Did you mean "${suggestion}"?`;
+  return [
+    problemAt(source, path, 'value', 'improbable-value', {
+      message: `${fieldName(source, path)} is "${quantity.written}", which is improbable: ${range.inWords}.${question}`,
+      found: quantity.written,
+      accepted: range.inWords,
+      suggestion,
+    }),
+  ];
+}
+
+function isIn(range: PlausibleRange, value: number): boolean {
+  return value >= range.low && value <= range.high;
+}
+
+/** The same digits in the likeliest unit that gives a plausible value; null where none does. */
+function otherUnit(quantity: Quantity, range: PlausibleRange): string | null {
+  const digits = /^\s*([+\-−]?[\d.,]+)\s*[^\d\s±]/.exec(quantity.written)?.[1];
+  if (digits === undefined || quantity.written.includes('±')) return null;
+  for (const unit of likelyUnits[quantity.kind] ?? []) {
+    const text = unit === '°' ? `${digits}${unit}` : `${digits} ${unit}`;
+    const parsed = parseQuantity(text, quantity.kind, { negative: true });
+    if (parsed.ok && isIn(range, parsed.value.value)) return text;
+  }
+  return null;
+}

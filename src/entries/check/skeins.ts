@@ -1,0 +1,25 @@
+import { fieldName } from '../field-name.ts';
+import { problemAt } from '../make-problem.ts';
+import { designsOf } from '../setup-designs.ts';
+import type { EntryCheck } from './entry-checks.ts';
+
+/** Of strip with strands, length and mass, a skein needs two to be reckoned with. A batch brings its own strip. */
+export const checkSkeins: EntryCheck = (draft, source) =>
+  designsOf(draft)
+    .filter(({ wrote }) => wrote('motors'))
+    .flatMap(({ design, at }) =>
+      (design.motors ?? []).flatMap((motor, index) => {
+        const skein = motor?.skein;
+        if (skein === undefined) return [];
+        const section = (skein.strip ?? skein.batch) !== undefined && skein.strands !== undefined;
+        const given = [section, skein.length !== undefined, skein.mass !== undefined].filter(Boolean).length;
+        if (given >= 2) return [];
+        const path = [...at('motors'), index, 'skein'];
+        return [
+          problemAt(source, path, 'key', 'skein-incomplete', {
+            message: `${fieldName(source, path)}: too little is given to reckon with it. Write two of these: \`strip\` with \`strands\`, \`length\`, \`mass\`.`,
+            accepted: 'two of strip with strands, length and mass',
+          }),
+        ];
+      }),
+    );

@@ -1,0 +1,104 @@
+import { formatQuantity } from '../../quantities/format.ts';
+import type { Kind, Quantity } from '../../quantities/quantity.ts';
+import { fieldName } from '../field-name.ts';
+import { problemAt } from '../make-problem.ts';
+import type { Problem } from '../problem.ts';
+import type { ProblemCode } from '../problem-codes.ts';
+import { type DesignDraft, designsOf, type SetupDesign } from '../setup-designs.ts';
+import type { SourceDocument } from '../source.ts';
+import type { EntryCheck } from './entry-checks.ts';
+
+/** Further apart than this share of the larger, two ways of giving the same thing are said to differ. */
+const tolerance = 0.02;
+
+/** The span of the panels, the area and the mean chord fit each other and the span, as far as each is given. */
+export const checkWingAgrees: EntryCheck = (draft, source) =>
+  designsOf(draft).flatMap((setup) => {
+    const { design, wrote } = setup;
+    const span = design.wing?.span;
+    const panels = panelSums(design);
+    const area = design.wing?.area;
+    const problems: Problem[] = [];
+    if (panels !== null && span !== undefined && wrote('wing.span', 'wing.panels'))
+      problems.push(
+        ...compared(
+          source,
+          setup,
+          'wing.span',
+          span,
+          panels.span,
+          'span-differs',
+          'the panels have a span of',
+        ),
+      );
+    if (panels !== null && area !== undefined && wrote('wing.area', 'wing.panels'))
+      problems.push(
+        ...compared(
+          source,
+          setup,
+          'wing.area',
+          area,
+          panels.area,
+          'area-differs',
+          'the panels have an area of',
+        ),
+      );
+    const chord = design.wing?.chord;
+    const whole = panels?.area ?? area?.value;
+    if (chord !== undefined && span !== undefined && whole !== undefined)
+      if (wrote('wing.chord', 'wing.area', 'wing.panels', 'wing.span'))
+        problems.push(
+          ...compared(
+            source,
+            setup,
+            'wing.chord',
+            chord,
+            whole / span.value,
+            'chord-differs',
+            panels === null ? '`area` divided by `span` is' : "the panels' area divided by `span` is",
+          ),
+        );
+    return problems;
+  });
+
+/** Projected span and area of both halves, m and m²; null where a panel could not be read. */
+function panelSums(design: DesignDraft): { readonly span: number; readonly area: number } | null {
+  const panels = design.wing?.panels;
+  if (panels === undefined) return null;
+  let [span, area] = [0, 0];
+  for (const panel of panels) {
+    if (panel?.length === undefined || panel.root === undefined || panel.tip === undefined) return null;
+    const projected = 2 * panel.length.value * Math.cos(panel.dihedral?.value ?? 0);
+    span += projected;
+    area += (projected * (panel.root.value + panel.tip.value)) / 2;
+  }
+  return { span, area };
+}
+
+function compared(
+  source: SourceDocument,
+  { at }: SetupDesign,
+  field: string,
+  stated: Quantity,
+  reckoned: number,
+  code: ProblemCode,
+  other: string,
+): Problem[] {
+  const apart = Math.abs(stated.value - reckoned) / Math.max(Math.abs(stated.value), Math.abs(reckoned));
+  if (!(apart > tolerance)) return [];
+  const path = at(field);
+  const reckonedText = inUnitOf(stated.kind, reckoned);
+  return [
+    problemAt(source, path, 'value', code, {
+      message: `${fieldName(source, path)} is "${stated.written}", but ${other} ${reckonedText}: ${(100 * apart).toFixed(1)} % apart. Measure again and correct the wrong one.`,
+      found: stated.written,
+      accepted: `within ${100 * tolerance} % of ${reckonedText}`,
+    }),
+  ];
+}
+
+function inUnitOf(kind: Kind, value: number): string {
+  return kind === 'area'
+    ? formatQuantity(Number((value * 100).toPrecision(4)) / 100, kind, 'dm2')
+    : formatQuantity(Number(value.toPrecision(4)), kind, value < 1 ? 'mm' : 'm');
+}

@@ -1,0 +1,42 @@
+import type * as z from 'zod';
+import { parseCount, parseNumber } from '../../quantities/number.ts';
+import { type ParseOptions, parseQuantity } from '../../quantities/parse.ts';
+import type { Kind, Quantity } from '../../quantities/quantity.ts';
+import { leaf, type Reading, refused, taken } from './leaf.ts';
+
+/** A number with its unit, in SI once read. */
+export function quantity(kind: Kind, options: ParseOptions = {}) {
+  return leaf((text) => parseQuantity(text, kind, options));
+}
+
+/** The balance: a length behind the leading edge, or a share of the mean aerodynamic chord; either may be negative. */
+export const balance = (): z.ZodType<Quantity> =>
+  leaf((text): Reading<Quantity> => {
+    if (text.split(/±|\+\/-/)[0]?.includes('%') === true)
+      return parseQuantity(text, 'share', { negative: true });
+    if (!/[a-z"'″′]/i.test(text) && /\d/.test(text))
+      return refused(
+        'missing-unit',
+        `"${text}" has no unit.`,
+        text,
+        'a length, such as 104 mm, or a share of the mean aerodynamic chord, such as 38 %',
+      );
+    return parseQuantity(text, 'length', { floor: 'balance', negative: true });
+  });
+
+/** A whole number of at least `least`, without a unit. */
+export function count(least = 0) {
+  return leaf((text): Reading<number> => {
+    const parsed = parseCount(text);
+    if (!parsed.ok || parsed.value >= least) return parsed;
+    return refused('impossible-value', `"${text}" is too few.`, text, `a whole number of at least ${least}`);
+  });
+}
+
+/** A plain number, without a unit; may be negative. */
+export function plainNumber() {
+  return leaf((text): Reading<number> => {
+    const parsed = parseNumber(text);
+    return parsed.ok ? taken(parsed.value.value) : parsed;
+  });
+}

@@ -1,0 +1,110 @@
+import { forbiddenCharacters } from '../forbidden-characters.ts';
+import { leaf, type Reading, refused, taken } from './leaf.ts';
+
+/** Free text. */
+export function text() {
+  return leaf(readText);
+}
+
+/** Reads free text, in the composed form of Unicode (NFC), so that equal texts compare equal. */
+export function readText(written: string): Reading<string> {
+  const [found] = forbiddenCharacters(written, 1);
+  if (found === undefined) return taken(written.normalize('NFC'));
+  return refused(
+    'forbidden-character',
+    `there is a character in it that has no place in a text (${found.name}, ${found.reason}).`,
+    found.name,
+    'the text without it',
+  );
+}
+
+/** The name a builder, an entry or a page has in addresses: `a-z 0-9 -`, 1 to 64 characters. */
+export function slug() {
+  return leaf((written): Reading<string> => {
+    if (/^[a-z0-9-]{1,64}$/.test(written)) return taken(written);
+    const near = written
+      .normalize('NFKD')
+      .toLowerCase()
+      .replace(/[\s_.]+/g, '-')
+      .replace(/[^a-z0-9-]/g, '')
+      .slice(0, 64);
+    return refused(
+      'not-a-slug',
+      `"${written}" has characters that have no place in an address, or more than 64 of them.`,
+      written,
+      'a name of a to z, digits and hyphens, at most 64 characters, such as amarsh or fen-a',
+      /^[a-z0-9-]+$/.test(near) ? near : undefined,
+    );
+  });
+}
+
+/** `<challenge>/<entry>`. */
+export function entryAddress() {
+  return leaf(
+    (written): Reading<string> =>
+      /^[a-z0-9-]{1,64}\/[a-z0-9-]{1,64}$/.test(written)
+        ? taken(written)
+        : refused(
+            'not-an-entry',
+            `"${written}" does not name an entry.`,
+            written,
+            'the name of a challenge, a stroke and the name of an entry, such as fenside-2026/reedling',
+          ),
+  );
+}
+
+/**
+ * The name of a picture or log beside the file. Whether it is a name of one, and there, is checked where the folder
+ * is read: a bad picture costs the picture, not the entry.
+ */
+export const fileName = text;
+
+/** A web address, `https` or `http`. */
+export function link() {
+  return leaf((written): Reading<string> => {
+    if (
+      /^https?:\/\/[^\s/?#@"<>]+([/?#][^\s"<>]*)?$/i.test(written) &&
+      URL.canParse(written) &&
+      readText(written).ok
+    )
+      return taken(written);
+    return refused(
+      'not-a-link',
+      `"${written}" is not an address of the web.`,
+      written,
+      'an address that starts with https:// or http://, such as https://video.example/abc',
+      /^(www\.)?[a-z0-9-]+(\.[a-z0-9-]+)+(\/\S*)?$/i.test(written) ? `https://${written}` : undefined,
+    );
+  });
+}
+
+/** An address of electronic mail. */
+export function mailAddress() {
+  return leaf(
+    (written): Reading<string> =>
+      /^[^\s@<>"]+@[^\s@<>".]+(\.[^\s@<>".]+)+$/.test(written)
+        ? taken(written)
+        : refused(
+            'not-a-mail-address',
+            `"${written}" is not a mail address.`,
+            written,
+            'a mail address, such as entries@fenside.example',
+          ),
+  );
+}
+
+/** A colour as six hexadecimal digits. */
+export function colour() {
+  return leaf(
+    (written): Reading<string> =>
+      /^#[0-9a-f]{6}$/i.test(written)
+        ? taken(written.toLowerCase())
+        : refused(
+            'not-a-colour',
+            `"${written}" is not a colour as it is written here.`,
+            written,
+            'a hash and six hexadecimal digits, in quotes because of the hash, such as "#8a3b12"',
+            /^[0-9a-f]{6}$/i.test(written) ? `"#${written.toLowerCase()}"` : undefined,
+          ),
+  );
+}

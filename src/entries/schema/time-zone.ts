@@ -1,0 +1,19 @@
+import { leaf, type Reading, refused, taken } from './leaf.ts';
+
+/**
+ * The name of a time zone as the IANA time zone database writes them. Only the form is checked: which zones exist
+ * differs from computer to computer, and nothing but a sentence rests on it.
+ */
+export function timeZone() {
+  return leaf(
+    (written): Reading<string> =>
+      /^(UTC|[A-Z][A-Za-z_+-]*(\/[A-Za-z0-9_+-]+){1,2})$/.test(written)
+        ? taken(written)
+        : refused(
+            'not-a-time-zone',
+            `"${written}" is not the name of a time zone.`,
+            written,
+            'an area and a place, such as Europe/London, or UTC',
+          ),
+  );
+}
