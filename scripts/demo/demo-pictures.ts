@@ -21,6 +21,7 @@ export const benchPictures: Readonly<Record<string, () => string>> = {
 /** Entries with a plan drawing: `<challenge>/<entry>`, the drawing's name, and the colour of the covering. */
 const plans: readonly (readonly [entry: string, file: string, wash: string])[] = [
   ['slow-thread-2025/selvedge', 'plan.png', '#ead9c8'],
+  ['slow-thread-2025/tante-odile', 'plan.png', '#e3dcec'],
   ['slow-thread-2025/treadle', 'plan.png', '#dfe6d6'],
   ['slow-thread-2025/twill', 'plan.png', '#e9dfc0'],
   ['slow-thread-2026/dluga-nic', 'plan.webp', '#d8e2e6'],

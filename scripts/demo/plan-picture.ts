@@ -82,7 +82,7 @@ export function planPicture(name: string, design: Design, wash: string): string 
           .map(place)
           .join('L')}Z"/>`;
   const bodyFrom = front;
-  const bodyTo = tail !== null && tail.at > 0 ? tail.at + (tail.chord * 3) / 4 : root;
+  const bodyTo = tail !== null && tail.at > 0 ? tail.at + tail.chord / 2 : root;
   const booms = design.fin?.count === 2 && tail !== null && tail.at > 0 ? [-0.22, 0.22] : [0];
   const bodies = booms.map((share) => {
     const x = share * (tail?.span ?? 0) * 2;
@@ -126,11 +126,13 @@ export function planPicture(name: string, design: Design, wash: string): string 
   const [left] = place([-half, 0]).split(',');
   const [rightEnd] = place([half, 0]).split(',');
   const dimension = `<path d="M${left} ${spanY}H${rightEnd}M${left} ${spanY - 9}V${spanY + 9}M${rightEnd} ${spanY - 9}V${spanY + 9}" class="thin"/><text x="${width / 2}" y="${spanY - 10}" text-anchor="middle" class="small">span ${(2 * half).toFixed(0)} mm</text>`;
+  // A letter of the serif face is about half as wide as it is high: a long name is set smaller, never cut.
+  const titleSize = Math.min(34, (width - 120) / (0.56 * [...name].length));
   return paper(
     width,
     height,
     `<style>.skin{fill:${wash};stroke:#2f2a26;stroke-width:2.2;stroke-linejoin:round}</style>` +
-      `<text x="60" y="70" class="title">${escaped(name)}</text>` +
+      `<text x="60" y="70" class="title" style="font-size:${titleSize.toFixed(1)}px">${escaped(name)}</text>` +
       `${bodies.join('')}${nosePost}${tailShape}${wingShapes.join('')}${ribs.join('')}${motors.join('')}${mark}${dimension}`,
   );
 }
