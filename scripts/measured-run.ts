@@ -1,0 +1,42 @@
+import { spawn } from 'node:child_process';
+import { resolve } from 'node:path';
+import { projectFolder } from './project-folder.ts';
+
+/** What one child process took. */
+export interface Measured {
+  readonly seconds: number;
+  /** Largest resident memory, megabytes (of 1,000,000 bytes). */
+  readonly megabytes: number;
+}
+
+/**
+ * Runs a module of scripts/ in a process of its own and measures it from start to end. The child says its peak memory
+ * itself when it ends. Rejects where the child fails, with what it printed.
+ */
+export function measuredRun(script: string, args: readonly string[]): Promise<Measured> {
+  const child = resolve(projectFolder, 'scripts', 'measured-child.ts');
+  return new Promise((done, failed) => {
+    const started = performance.now();
+    const running = spawn(process.execPath, [child, script, ...args], {
+      cwd: projectFolder,
+      stdio: ['ignore', 'pipe', 'pipe', 'ipc'],
+    });
+    let printed = '';
+    let peak = 0;
+    running.stdout?.on('data', (text) => {
+      printed = `${printed}${text}`.slice(-4000);
+    });
+    running.stderr?.on('data', (text) => {
+      printed = `${printed}${text}`.slice(-4000);
+    });
+    running.on('message', (kilobytes) => {
+      peak = Number(kilobytes);
+    });
+    running.on('error', failed);
+    running.on('close', (code) => {
+      const seconds = (performance.now() - started) / 1000;
+      if (code === 0) done({ seconds, megabytes: (peak * 1024) / 1e6 });
+      else failed(new Error(`${script} ${args.join(' ')} ended with code ${code}:\n${printed}`));
+    });
+  });
+}

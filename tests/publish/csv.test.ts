@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { challengeCsv, csvCell } from '../../src/publish/csv.ts';
+import { challengeRecord, entry, entryRecord } from './sample-almanac.ts';
+
+describe('a cell', () => {
+  // What a spreadsheet takes for a formula: OWASP, "CSV Injection" (cells that begin with = + - @, tab or return).
+  it.each(['=1+1', '+1', '-1', '@cmd', '\tx', '\r=1', '  =1'])('%j gets an apostrophe in front', (text) => {
+    const shown = csvCell(text).replace(/^"(.*)"$/s, '$1');
+    expect(shown).toBe(`'${text}`);
+  });
+
+  // RFC 4180, section 2, rules 5 to 7: fields with commas, quotes or line breaks are quoted, quotes doubled.
+  it('is quoted where it holds a comma, a quote or a line break', () => {
+    expect(csvCell('a,b')).toBe('"a,b"');
+    expect(csvCell('the "Long" one')).toBe('"the ""Long"" one"');
+    expect(csvCell('two\nlines')).toBe('"two\nlines"');
+    expect(csvCell('plain')).toBe('plain');
+  });
+
+  it('of a number is the number, of nothing is empty', () => {
+    expect(csvCell(-2.5)).toBe('-2.5');
+    expect(csvCell(null)).toBe('');
+  });
+});
+
+describe('the table of a challenge', () => {
+  it('has one row a flight, lines that end with CRLF, and the challenge it comes from', () => {
+    expect(challengeCsv(challengeRecord)).toBe(
+      'challenge,entry,name,builders,place,flight,date,official time [s],standard uncertainty [s],status,reason,' +
+        'score [s],counted,setup\r\n' +
+        'long-haul,reedling,Reedling,amarsh,1,1,2027-05-09,41.7,0.11,accepted,,41.7,yes,\r\n',
+    );
+  });
+
+  it('gives a builder no way to write a formula by a name', () => {
+    const record = { ...entryRecord, entry: { ...entry, name: '=HYPERLINK("https://evil.example","x")' } };
+    expect(challengeCsv({ ...challengeRecord, entries: [record] })).toContain(
+      ',"\'=HYPERLINK(""https://evil.example"",""x"")",',
+    );
+  });
+});
