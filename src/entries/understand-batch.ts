@@ -1,11 +1,9 @@
 import type { Batch } from '../model/batch.ts';
 import { readFields } from './draft.ts';
 import type { Problem } from './problem.ts';
+import { usualCalibration } from './read-log.ts';
 import { batch as schema } from './schema/batch.ts';
 import type { SourceDocument } from './source.ts';
-
-/** Relative uncertainty of a rig whose log does not state one (common practice, no source). */
-const calibrationNotStated = 0.03;
 
 /**
  * What a batch of rubber means, in SI. Its logs are files of their own: until they are read, the tests have no points.
@@ -33,7 +31,7 @@ export function understandBatch(
       by: test.by ?? null,
       date: test.date ?? null,
       points: null,
-      calibration: calibrationNotStated,
+      calibration: usualCalibration,
     })),
     torqueTests: (complete['torque-tests'] ?? []).map((test) => ({
       file: test.file,
@@ -42,7 +40,7 @@ export function understandBatch(
       mass: test.mass,
       cycle: test.cycle ?? null,
       points: null,
-      calibration: calibrationNotStated,
+      calibration: usualCalibration,
     })),
     formerly: complete.formerly ?? [],
     body: source.body,

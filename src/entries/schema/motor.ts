@@ -1,5 +1,9 @@
 import * as z from 'zod';
+import { exact } from '../../quantities/make.ts';
+import { parseQuantity } from '../../quantities/parse.ts';
+import type { Quantity } from '../../quantities/quantity.ts';
 import { fields } from './fields.ts';
+import { leaf, type Reading, taken } from './leaf.ts';
 import { oneOrMany } from './one-or-many.ts';
 import { count, quantity } from './quantity-field.ts';
 import { fileName, slug, text } from './text-field.ts';
@@ -111,6 +115,12 @@ const log = z.union([
   }),
 ]);
 
+// The format calls the centre line 0, and nothing has to be guessed about the unit of a zero.
+const place = leaf((written): Reading<Quantity> => {
+  if (written !== '0') return parseQuantity(written, 'length', { floor: 'arm' });
+  return taken({ ...exact('length', 0), written });
+});
+
 /** One kind of motor; `count` of them are on the model. */
 export const motor = fields({
   count: count(1).meta({
@@ -125,7 +135,7 @@ export const motor = fields({
       example: 'clockwise',
     })
     .optional(),
-  at: oneOrMany(quantity('length', { floor: 'arm' }))
+  at: oneOrMany(place)
     .meta({
       title: 'Place on the span',
       description: 'Distances from the centre line, on both sides; 0 is the centre line',
