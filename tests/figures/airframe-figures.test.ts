@@ -100,6 +100,24 @@ describe('the wing', () => {
   });
 });
 
+describe('an inspected span or balance', () => {
+  const nothing = { span: null, wingArea: null, airframe: null, rubber: null, balance: null };
+  const seen = (value: number, u: number) => ({
+    ...measured('length', value, u),
+    origin: 'inspected' as const,
+  });
+
+  it('stands instead of the builder’s own', () => {
+    const { wing } = design();
+    const inspected = { ...nothing, span: seen(3.19, 0.001), balance: seen(0.1, 0.001) };
+    const set = figures({ wing, inspected, balance: measured('length', 0.104, 0.002) });
+    expect(present(set, 'span')).toMatchObject({ value: 3.19, basis: 'inspected' });
+    expect(present(set, 'aspect-ratio').value).toBeCloseTo(3.19 ** 2 / 0.876, 12);
+    // By hand, a wing taken as straight: 100 mm of a chord of 876000/3190 = 274.608 mm.
+    expect(present(set, 'balance-point').value).toBeCloseTo(0.1 / 0.274608, 5);
+  });
+});
+
 describe('masses', () => {
   const grams = (set: ReadonlyMap<string, Figure>) =>
     ['airframe-mass', 'rubber-mass', 'flying-mass'].map((id) => present(set, id).value * 1000);
@@ -186,6 +204,33 @@ describe('the tail and the balance', () => {
     expect(floored.u).toBeCloseTo(0.002 / chord, 12);
     const stated = { ...balance, written: '38 % ± 0.29 %' };
     expect(present(figures({ ...fullDesign(), balance: stated }), 'balance-point').u).toBeCloseTo(0.0029, 12);
+  });
+
+  it('rest on a wing taken as straight where its shape is not stated', () => {
+    const straight = 'the wing is straight, with the same chord everywhere';
+    const plain = figures({
+      tailplane: fullDesign().tailplane,
+      balance: measured('length', 0.104, 0.002),
+      nose: measured('length', 0.31, 0.001),
+    });
+    // The tail volume states no assumption itself: it comes along with the mean aerodynamic chord.
+    expect(present(plain, 'tail-volume')).toMatchObject({ basis: 'partly assumed', assumptions: [straight] });
+    expect(present(plain, 'balance-point')).toMatchObject({
+      basis: 'partly assumed',
+      assumptions: [straight],
+    });
+    expect(present(plain, 'trim-ballast')).toMatchObject({ basis: 'measured', assumptions: [] });
+    const share = figures({ balance: measured('share', 0.38, 0.003), nose: measured('length', 0.31, 0.001) });
+    expect(present(share, 'balance-point')).toMatchObject({ basis: 'measured', assumptions: [] });
+    expect(present(share, 'trim-ballast').assumptions).toEqual([straight]);
+    const { wing } = fullDesign();
+    const panels = wing.panels!.map((panel) => ({ ...panel, sweep: null }));
+    const unswept = figures({ wing: { ...wing, panels }, balance: measured('length', 0.104, 0.002) });
+    expect(present(unswept, 'balance-point')).toMatchObject({
+      basis: 'partly assumed',
+      assumptions: ['panels of the wing without a stated sweep have a straight leading edge'],
+    });
+    expect(present(unswept, 'wing-area').basis).toBe('measured');
   });
 
   it('need the nose ballast of the law of the lever', () => {

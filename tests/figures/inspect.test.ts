@@ -64,6 +64,11 @@ describe('an inspection', () => {
     expect(seen(three([path], []), measuredThing, thing)).toEqual([1, null, null]);
   });
 
+  it('made of a setup holds though that very setup wrote the thing', () => {
+    const weighed = [inspection('2031-06-11', { airframe: grams(598) })];
+    expect(seen(three(['mass.airframe'], []), weighed, 'airframe')).toEqual([null, 0.598, 0.598]);
+  });
+
   it('does not end with something else', () => {
     const all = [
       inspection('2031-05-01', {

@@ -80,6 +80,26 @@ describe('a skein', () => {
   });
 });
 
+describe('one kind of skein that an official weighed', () => {
+  it('rests on that weighing alone', () => {
+    const rubber = { ...measured('mass', 0.0306, 0.0001), origin: 'inspected' as const };
+    const inspected = { span: null, wingArea: null, airframe: null, rubber, balance: null };
+    const skeins = [motor({ skein: skein({ batch: 'fen-a' }), breakTurns: [] })];
+    const of = subject({
+      design: design({ motors: skeins, inspected }),
+      batches: new Map([['fen-a', batch()]]),
+    });
+    const section = present(evaluate(of, 'model').motors[0], 'skein-section');
+    // By hand: 15.3 g/(0.94 g/cm³ · 48 cm) = 0.339096 cm².
+    expect(section.value).toBeCloseTo(33.9096e-6, 9);
+    expect(section.shares.map(({ input }) => input)).toEqual([
+      "the rubber's density of Fen A",
+      'the length of the skein',
+      'the inspected mass of rubber',
+    ]);
+  });
+});
+
 describe('break turns', () => {
   it('follow the rule, in a reported case', () => {
     // Common practice, no source: two strands 0.083 × 0.042 in, loop 17 in, C = 10.64 → 2166 turns. With the default
@@ -198,6 +218,28 @@ describe('the energy of the rubber', () => {
     // 3 % of calibration, 0.5/100 of length, 5/330 of mass.
     const { u, value } = energyOf(tested(1000, broke));
     expect(u / value).toBeCloseTo(Math.hypot(0.03, 0.005, 5 / 330), 5);
+  });
+
+  it('has the scatter of the stretches at which the batch broke', () => {
+    const to = (top: number, file: string) =>
+      stretchTest({
+        file,
+        broke: true,
+        points: [
+          { ratio: 1, force: 0 },
+          { ratio: top, force: 16 },
+        ],
+      });
+    const rubber = batch({ stretchTests: [to(6.8, 'a.csv'), to(7.2, 'b.csv'), stretchTest()] });
+    // They broke at 7 on average: wound to break, the third test gives all of its 12424 J/kg, as it went to 7.
+    const energy = energyOf(tested(1000, rubber));
+    expect(energy.value).toBeCloseTo(12_424.24, 2);
+    expect(energy.basis).toBe('logged');
+    // Sample deviation of 6.8 and 7.2 is 0.28284; near 7 the way back holds 16 N, falling 3.25 N each 1 of ratio: one
+    // deviation less gives back 0.28284 · (16 − 0.28284 · 3.25/2) = 4.395 of 41 N.
+    expect(energy.shares[0]!.input).toBe('the stretch at which Fen A broke');
+    const share = energy.shares[0]!.share * (energy.u / energy.value) ** 2;
+    expect(Math.sqrt(share)).toBeGreaterThan(4.395 / 41);
   });
 
   it('goes on as Treloar’s curve beyond a test that stops short', () => {
