@@ -209,7 +209,7 @@ export const words = {
     reportBy: (date: CalendarDate) => `Flights must be handed in by ${dateInWords(date)}.`,
     finalOn: (date: CalendarDate) => `The result becomes final on or after ${dateInWords(date)}.`,
     target: (time: string, label: string | null) =>
-      label === null ? `Target: ${time}` : `Target: ${time}, ${label}`,
+      label === null ? `Target: ${time}` : `Target: ${time} (${label})`,
     leading: (name: string, score: string) => `${name} leads with ${score}.`,
     winner: (name: string, score: string) => `${name} won with ${score}.`,
     rulesLink: 'The rules',
@@ -227,10 +227,6 @@ export const words = {
     builders: 'Builders',
     time: 'Time',
     score: 'Score',
-    span: 'Span',
-    wingLoading: 'Wing loading',
-    energyPerGram: 'Energy per gram',
-    durationPerTurn: 'Time per turn',
     flights: 'Flights counted',
     shared: (place: number) => `${place}, shared`,
     noneYet: 'No flight counts yet.',
@@ -271,12 +267,12 @@ export const words = {
 
   entry: {
     by: 'Built by',
-    in: 'Entered in',
+    in: 'for',
     placed: (place: number, score: string, provisional: boolean) =>
       `Place ${place} with ${score}${provisional ? ', provisional' : ''}`,
     unplaced: (reason: string) => `Without a place: ${reason}`,
     claim: (score: string) => `If its waiting flights are accepted: ${score}`,
-    entered: (date: CalendarDate) => `Entered on ${dateInWords(date)}`,
+    entered: (date: CalendarDate) => `entered on ${dateInWords(date)}`,
     division: 'Divisions',
     alsoFlown: 'The same aircraft elsewhere',
     withdrawn: 'This aircraft has been withdrawn from the challenge.',

@@ -12,7 +12,7 @@ export function accentStyle(accent: string | null): string {
   const base = parseColour(accent ?? ownAccent) ?? parseColour(ownAccent)!;
   const light = readable(base, parseColour(paper.light)!, 0);
   const dark = readable(base, parseColour(paper.dark)!, 255);
-  return `:root{--accent:${light}}\n@media (prefers-color-scheme:dark){:root{--accent:${dark}}}\n@media print{:root{--accent:${light}}}\n`;
+  return `:root{--club:${light}}\n@media (prefers-color-scheme:dark){:root{--club:${dark}}}\n@media print{:root{--club:${light}}}\n`;
 }
 
 type Colour = readonly [number, number, number];

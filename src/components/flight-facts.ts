@@ -4,6 +4,7 @@ import type { Quantity } from '../quantities/quantity.ts';
 import { listed, words } from '../words.ts';
 import { figureLines } from './figure-lines.ts';
 import { firstPlain, measureOfQuantity, secondsText } from './measure.ts';
+import { timeText } from './rule-sentences.ts';
 import { type UnitPair, unitPairs } from './units-shown.ts';
 
 type System = 'metric' | 'imperial';
@@ -30,7 +31,7 @@ export function flightFacts(record: FlightRecord, system: System): FlightFact[] 
     [say.changedBefore, flight.changed],
     [say.setup, judged.setup === null ? say.firstSetup : say.setupNamed(judged.setup)],
     [say.round, flight.round],
-    [say.watches, several(flight.watches, unitPairs.time)],
+    [say.watches, flight.watches.map((watch) => timeText(watch.value)).join(', ')],
     [say.howTimed, words.timedBy[flight.timedBy]],
     [say.timekeepers, flight.timekeepers.length === 0 ? null : listed(flight.timekeepers)],
     [say.flyer, flight.flyer],

@@ -1,7 +1,8 @@
 import type { PresentFigure } from '../figures/figure.ts';
 import { figureDefinition } from '../figures/registry.ts';
 import { kindOfFigure, kindOfUnit } from '../figures/unit-kind.ts';
-import { formatMeasured } from '../quantities/format.ts';
+import { significant } from '../quantities/decimal.ts';
+import { formatMeasured, toUnit } from '../quantities/format.ts';
 import type { Kind, Quantity } from '../quantities/quantity.ts';
 import { type UnitPair, unitPairs, unitsOfFigure } from './units-shown.ts';
 
@@ -10,7 +11,7 @@ export interface Measure {
   /** With its ±. */
   readonly metric: string;
   readonly imperial: string;
-  /** To the same decimal place, without the ±. */
+  /** Without the ±, to the place of its first digit. */
   readonly metricPlain: string;
   readonly imperialPlain: string;
 }
@@ -54,8 +55,22 @@ export function firstPlain(measure: Measure, system: System): string {
 function inUnit(value: number, u: number, kind: Kind, symbol: string): { full: string; plain: string } {
   const text = formatMeasured(value, u, kind, symbol);
   const unit = printed(text.unit);
-  const plain = withUnit(text.value, unit);
-  return { plain, full: text.u === '' ? plain : withUnit(`${text.value} ± ${text.u}`, unit) };
+  if (text.u === '') return { full: withUnit(text.value, unit), plain: withUnit(text.value, unit) };
+  const full =
+    unit === '°'
+      ? `${withUnit(text.value, unit)} ± ${withUnit(text.u, unit)}`
+      : withUnit(`${text.value} ± ${text.u}`, unit);
+  return { full, plain: withUnit(withoutU(value, u, kind, symbol), unit) };
+}
+
+/**
+ * A number that stands without its ±: to the place of the first digit of u, so that it promises no more than it
+ * holds; a shorter number, such as a round one that somebody wrote, stays as it is.
+ */
+function withoutU(value: number, u: number, kind: Kind, symbol: string): string {
+  const rounded = formatMeasured(value, 10 * u, kind, symbol).value;
+  const short = String(significant(toUnit(value, kind, symbol)));
+  return short.length <= rounded.length ? short : rounded;
 }
 
 /** A unit as it is printed: powers raised, nothing for a pure number. */
@@ -64,8 +79,8 @@ function printed(symbol: string): string {
   return symbol.replace(/(?<=[a-z])2/g, '²').replace(/(?<=[a-z])3/g, '³');
 }
 
-/** A space that does not break parts number and unit; a degree sign stands close to a lone number. */
+/** A space that does not break parts number and unit; a degree sign stands close. */
 function withUnit(number: string, unit: string): string {
   if (unit === '') return number;
-  return unit === '°' && !number.includes('±') ? `${number}°` : `${number}\u00a0${unit}`;
+  return unit === '°' ? `${number}°` : `${number}\u00a0${unit}`;
 }

@@ -26,16 +26,22 @@ export function wingOutline(design: Design, figures: FigureSet, width: number): 
   return { width, height: rounded(deepest * scale), points, from: half.from };
 }
 
+/** Metres: backwards from the foremost point, and outwards from the centre line. */
+interface Corner {
+  readonly x: number;
+  readonly y: number;
+}
+
 interface Half {
-  readonly leading: readonly { readonly x: number; readonly y: number }[];
-  readonly trailing: readonly { readonly x: number; readonly y: number }[];
+  readonly leading: readonly Corner[];
+  readonly trailing: readonly Corner[];
   readonly from: 'panels' | 'chord';
 }
 
 function fromPanels({ wing }: Design): Half | null {
   if (wing.panels === null || wing.panels.length === 0) return null;
-  const leading = [];
-  const trailing = [];
+  const leading: Corner[] = [];
+  const trailing: Corner[] = [];
   let y = 0;
   let x = 0;
   for (const panel of wing.panels) {
@@ -47,7 +53,7 @@ function fromPanels({ wing }: Design): Half | null {
     trailing.push({ x: x + panel.tip.value, y });
   }
   const front = Math.min(...leading.map((point) => point.x));
-  const shifted = (points: typeof leading) => points.map((point) => ({ ...point, x: point.x - front }));
+  const shifted = (points: readonly Corner[]) => points.map((point) => ({ ...point, x: point.x - front }));
   return { leading: shifted(leading), trailing: shifted(trailing), from: 'panels' };
 }
 

@@ -21,12 +21,9 @@ export async function buildPages(almanac: Almanac): Promise<BuiltPages> {
   handOver(almanac);
   await build({
     root: new URL('../..', import.meta.url).pathname,
-    configFile: false,
     outDir: folder,
     base,
-    trailingSlash: 'always',
     logLevel: 'error',
-    build: { format: 'directory', inlineStylesheets: 'never', assets: 'assets' },
   });
   return {
     folder,
