@@ -3,20 +3,9 @@ import sharp, { type Metadata } from 'sharp';
 import { limits } from './limits.ts';
 import type { ProblemFields } from './make-problem.ts';
 import { exifHasLocation, xmpHasLocation } from './photo-location.ts';
+import type { PhotoFault, PhotoReading } from './photo-reading.ts';
 import { formatByContent, formatByName, isWhole } from './picture-format.ts';
 import type { ProblemCode } from './problem-codes.ts';
-
-/** What is wrong with a picture; the place is that of the field that names it. */
-export interface PhotoFault {
-  readonly code: ProblemCode;
-  readonly fields: ProblemFields;
-}
-
-export interface PhotoReading {
-  /** Null where the picture cannot be published. */
-  readonly picture: { readonly hash: string; readonly width: number; readonly height: number } | null;
-  readonly faults: readonly PhotoFault[];
-}
 
 const accepted = 'JPEG, PNG, WebP or AVIF, by content as well as by name';
 
@@ -34,7 +23,7 @@ export function tooManyBytes(file: string, bytes: number): PhotoFault | null {
  * Reads a picture without decoding it: whether its content is of the format its name says, whole, and within the limits; its
  * size turned upright; whether it tells where it was taken. Never throws for any bytes.
  */
-export async function readPhoto(file: string, bytes: Buffer): Promise<PhotoReading> {
+export async function readPhoto(file: string, bytes: Uint8Array): Promise<PhotoReading> {
   const tooLarge = tooManyBytes(file, bytes.length);
   if (tooLarge !== null) return refused(tooLarge.code, tooLarge.fields);
   const [named, content] = [formatByName(file), formatByContent(bytes)];
@@ -64,7 +53,7 @@ export async function readPhoto(file: string, bytes: Buffer): Promise<PhotoReadi
   return { picture: { hash, width, height }, faults: remarks(file, bytes, metadata) };
 }
 
-function remarks(file: string, bytes: Buffer, metadata: Metadata): PhotoFault[] {
+function remarks(file: string, bytes: Uint8Array, metadata: Metadata): PhotoFault[] {
   const faults: PhotoFault[] = [];
   if (bytes.length > limits.photoBytesUnusual)
     faults.push({

@@ -2,11 +2,13 @@ import type { ProblemFields } from './make-problem.ts';
 import type { ProblemCode } from './problem-codes.ts';
 import { reservedNames } from './reserved-names.ts';
 
-export const slug = /^[a-z0-9-]{1,64}$/;
+const slug = /^[a-z0-9-]{1,64}$/;
+const datedSlug = /^\d{4}-\d{2}-\d{2}-[a-z0-9-]+$/;
 
-/** Why a file or folder may not have this name; null where it may. */
+/** Why a file or folder may not have this name; null where it may. A dated one begins with its date. */
 export function slugFault(
   name: string,
+  dated = false,
 ): { readonly code: ProblemCode; readonly fields: ProblemFields } | null {
   if (!slug.test(name)) {
     const suggestion = nearestSlug(name);
@@ -15,6 +17,10 @@ export function slugFault(
       code: 'bad-name',
       fields: { message, found: name, accepted: 'a-z, 0-9 and hyphens, 1 to 64 characters', suggestion },
     };
+  }
+  if (dated && !datedSlug.test(name)) {
+    const message = `The name "${name}" must begin with the date, then a hyphen and a word: 2027-05-09-first-flights.md, for example.`;
+    return { code: 'bad-name', fields: { message, found: name, accepted: '<date>-<slug>' } };
   }
   if (!reservedNames.has(name)) return null;
   const message = `The name "${name}" is one the site itself needs: choose another.`;
