@@ -43,7 +43,6 @@ function readShare(from: Reader, balance: Quantity, name: string): number {
 /** How far the leading edge of the mean aerodynamic chord lies behind that at the centre line, m. */
 function readChordEdge(from: Reader, design: Design): number {
   const { panels } = design.wing;
-  if (panels !== null) return meanAerodynamicChord(readPanels(from, panels, 'sweep matters')).leadingEdge;
-  from.suppose('the wing is straight, with the same chord everywhere');
-  return 0;
+  // Without panels the chord itself already says that the wing is taken as straight.
+  return panels === null ? 0 : meanAerodynamicChord(readPanels(from, panels, 'sweep matters')).leadingEdge;
 }

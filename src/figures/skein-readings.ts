@@ -73,7 +73,7 @@ export function readSkeinMass(from: Reader, subject: Subject, motor: NumberedMot
   const inspected = subject.design.inspected?.rubber ?? null;
   if (inspected === null) return skeinMassAsStated(from, subject, motor);
   const total = from.value(inspected, 'the inspected mass of rubber');
-  // With one kind of motor the builder's own weight cancels: the figure then rests on the inspection alone.
+  // With one kind of motor the builder's own weight would cancel: it is not needed at all.
   if (subject.design.motors.length === 1) return total / motor.motor.count;
   return (total * skeinMassAsStated(from, subject, motor)) / rubberMassAsStated(from, subject);
 }

@@ -81,9 +81,20 @@ describe('a skein', () => {
 });
 
 describe('one kind of skein that an official weighed', () => {
+  const rubber = { ...measured('mass', 0.0306, 0.0001), origin: 'inspected' as const };
+  const inspected = { span: null, wingArea: null, airframe: null, rubber, balance: null };
+
+  it('needs no mass from its builder', () => {
+    const unknown = motor({ skein: skein({ mass: null, strip: null, strands: null }) });
+    const set = evaluate(
+      subject({ design: design({ motors: [unknown], inspected }), flown: flown() }),
+      'flight',
+    );
+    const energy = present(set.motors[0], 'energy-per-gram-of-rubber').value;
+    expect(present(set.entry, 'stored-energy').value).toBeCloseTo(0.0306 * energy, 9);
+  });
+
   it('rests on that weighing alone', () => {
-    const rubber = { ...measured('mass', 0.0306, 0.0001), origin: 'inspected' as const };
-    const inspected = { span: null, wingArea: null, airframe: null, rubber, balance: null };
     const skeins = [motor({ skein: skein({ batch: 'fen-a' }), breakTurns: [] })];
     const of = subject({
       design: design({ motors: skeins, inspected }),
