@@ -22,11 +22,34 @@ export type Misplaced = ReadonlyMap<string, ReadonlyMap<string, string>>;
  * of the schema. The issues must carry their input (`reportInput`).
  */
 export function issuesToProblems(context: IssueContext, issues: readonly z.core.$ZodIssue[]): Problem[] {
-  return issues.flatMap((issue) => ofIssue(context, issue, []));
+  return issues
+    .filter((issue) => !isMisspelt(context, issue, issues))
+    .flatMap((issue) => ofIssue(context, issue, []));
+}
+
+/** A missing field beside an unknown key that is nearly its name is one mistake, told at the unknown key. */
+function isMisspelt(
+  context: IssueContext,
+  issue: z.core.$ZodIssue,
+  all: readonly z.core.$ZodIssue[],
+): boolean {
+  if (issue.code !== 'invalid_type' || issue.input !== undefined) return false;
+  const parent = issue.path.slice(0, -1);
+  return all.some(
+    (other) =>
+      other.code === 'unrecognized_keys' &&
+      other.path.length === parent.length &&
+      other.path.every((key, index) => key === parent[index]) &&
+      other.keys.some((key) => didYouMean(key, keysAt(context.schema, pathOf(parent))) === issue.path.at(-1)),
+  );
+}
+
+function pathOf(path: readonly PropertyKey[]): Path {
+  return path.map((key) => (typeof key === 'symbol' ? String(key) : key));
 }
 
 function ofIssue(context: IssueContext, issue: z.core.$ZodIssue, above: Path): Problem[] {
-  const path = [...above, ...issue.path.map((key) => (typeof key === 'symbol' ? String(key) : key))];
+  const path = [...above, ...pathOf(issue.path)];
   switch (issue.code) {
     case 'custom':
       return [ofRefusal(context.source, path, issue.params as unknown as Refusal)];
@@ -82,7 +105,7 @@ function missing(context: IssueContext, path: Path): Problem {
   const described = describedAt(context.schema, path);
   const key = String(path.at(-1));
   const example = described?.example ?? '';
-  const what = described === null ? '' : ` (${lowerFirst(described.description)})`;
+  const what = described === null ? '' : `: ${lowerFirst(described.description)}`;
   const line = example === '' ? null : `${key}: ${example}`;
   const how = line === null ? '' : ` Write it like \`${line}\`.`;
   return problemAt(context.source, path.slice(0, -1), 'key', 'missing-field', {

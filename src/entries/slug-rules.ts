@@ -2,7 +2,7 @@ import type { ProblemFields } from './make-problem.ts';
 import type { ProblemCode } from './problem-codes.ts';
 import { reservedNames } from './reserved-names.ts';
 
-const slug = /^[a-z0-9-]{1,64}$/;
+export const slug = /^[a-z0-9-]{1,64}$/;
 const datedSlug = /^\d{4}-\d{2}-\d{2}-[a-z0-9-]+$/;
 
 /** Why a file or folder may not have this name; null where it may. A dated one begins with its date. */
@@ -28,7 +28,7 @@ export function slugFault(
 }
 
 /** The name in lower case, without accents, other characters as hyphens; null where nothing is left. */
-function nearestSlug(name: string): string | null {
+export function nearestSlug(name: string): string | null {
   const near = name
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')

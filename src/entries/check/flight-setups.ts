@@ -6,7 +6,7 @@ import type { EntryCheck } from './entry-checks.ts';
 
 /** A setup that a flight names is one of the entry's. */
 export const checkFlightSetups: EntryCheck = (draft, source) => {
-  const known = ['none', ...(draft.setups ?? []).flatMap((setup) => setup?.id ?? [])];
+  const known = [...new Set(['none', ...(draft.setups ?? []).flatMap((setup) => setup?.id ?? [])])];
   return (draft.flights ?? []).flatMap((flight, index) => {
     if (flight?.setup === undefined || known.includes(flight.setup)) return [];
     const path = ['flights', index, 'setup'];

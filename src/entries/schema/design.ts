@@ -176,7 +176,7 @@ const optionalShape = {
 const control = word(factWords.control).meta({
   title: 'Control',
   description:
-    'free: after launch no signal but one that ends the flight, and no sensor moves a surface; else guided',
+    'Free, where after launch no signal is sent but one that ends the flight and no sensor moves a surface; else guided',
   example: 'free',
 });
 

@@ -1,4 +1,5 @@
 import { forbiddenCharacters } from '../forbidden-characters.ts';
+import { nearestSlug, slug as slugRule } from '../slug-rules.ts';
 import { leaf, type Reading, refused, taken } from './leaf.ts';
 
 /** Free text. */
@@ -18,22 +19,16 @@ export function readText(written: string): Reading<string> {
   );
 }
 
-/** The name a builder, an entry or a page has in addresses: `a-z 0-9 -`, 1 to 64 characters. */
+/** The name a builder, an entry or a page has in addresses. */
 export function slug() {
   return leaf((written): Reading<string> => {
-    if (/^[a-z0-9-]{1,64}$/.test(written)) return taken(written);
-    const near = written
-      .normalize('NFKD')
-      .toLowerCase()
-      .replace(/[\s_.]+/g, '-')
-      .replace(/[^a-z0-9-]/g, '')
-      .slice(0, 64);
+    if (slugRule.test(written)) return taken(written);
     return refused(
       'not-a-slug',
-      `"${written}" has characters that have no place in an address, or more than 64 of them.`,
+      `"${written}" has characters that have no place in an address, or too many.`,
       written,
       'a name of a to z, digits and hyphens, at most 64 characters, such as amarsh or fen-a',
-      /^[a-z0-9-]+$/.test(near) ? near : undefined,
+      nearestSlug(written) ?? undefined,
     );
   });
 }
