@@ -5,6 +5,7 @@ import type { Almanac } from '../src/almanac/almanac.ts';
 import { readAlmanac } from '../src/almanac/read-almanac.ts';
 import { addressesFile, addressesOf, addressesText, readAddresses } from '../src/publish/addresses.ts';
 import { type GateFault, gate } from '../src/publish/gate.ts';
+import { keptAddresses, writeKeptAddresses } from '../src/publish/keep-addresses.ts';
 import { restore } from '../src/publish/restore.ts';
 import { filesBelow, lastAddresses, refusalToBuildInto } from '../src/publish/site-folder.ts';
 import { type SwapEffects, swap } from '../src/publish/swap.ts';
@@ -87,6 +88,7 @@ export function main(argv: readonly string[], effects: SwapEffects = { reached: 
       const site = await renderSite(almanac, address, folder);
       await writePhotos(photos, site);
       await writeFile(join(site, '.nojekyll'), '');
+      await writeKeptAddresses(site, keptAddresses(almanac, await filesBelow(site), previous));
       const addresses = addressesOf(await filesBelow(site));
       await writeFile(join(site, addressesFile), addressesText(addresses));
       const faults = await gate({
