@@ -1,5 +1,4 @@
 import { didYouMean } from '../did-you-mean.ts';
-import type { There } from '../gathered.ts';
 import { problemOf } from '../make-problem.ts';
 import type { Problem } from '../problem.ts';
 import type { FolderCheck } from './folder-check.ts';
@@ -8,14 +7,19 @@ export const unknownEntry: FolderCheck = {
   code: 'unknown-entry',
   scope: 'ruling',
   check: ({ there }) =>
-    [...there.files].flatMap((file): Problem[] => {
-      const entry = /^rulings\/([^/]+\/[^/]+)\.md$/.exec(file)?.[1];
-      return entry === undefined || there.entries.has(entry) ? [] : [missing(file, entry, there)];
-    }),
+    [...there.files]
+      .flatMap((file) => {
+        const entry = /^rulings\/([^/]+\/[^/]+)\.md$/.exec(file)?.[1];
+        return entry === undefined || there.entries.has(entry) ? [] : [{ file, entry }];
+      })
+      .map(({ file, entry }, index) => missing(file, entry, index < mostSuggestions ? there.entries : [])),
 };
 
-function missing(file: string, entry: string, there: There): Problem {
-  const near = didYouMean(entry, there.entries);
+/** After so many the cause is a folder that was renamed and no slip of the pen; the search takes its time. */
+const mostSuggestions = 20;
+
+function missing(file: string, entry: string, candidates: Iterable<string>): Problem {
+  const near = didYouMean(entry, candidates);
   const hint = near === null ? '' : ` Did you mean "${near}"?`;
   return problemOf(file, 'unknown-entry', {
     message: `There is no entry "${entry}" for this ruling: entries/${entry}/entry.md is missing.${hint}`,

@@ -1,5 +1,6 @@
 import type { Understood } from '../content.ts';
 import { didYouMean } from '../did-you-mean.ts';
+import type { Gathered } from '../gathered.ts';
 import { problemAt } from '../make-problem.ts';
 import type { Problem } from '../problem.ts';
 import type { Path } from '../source.ts';
@@ -8,20 +9,27 @@ import type { FolderCheck } from './folder-check.ts';
 export const unknownReference: FolderCheck = {
   code: 'unknown-reference',
   scope: 'site',
-  check({ site, news, entries, there }) {
+  check(content) {
+    const { site, news, there } = content;
     const challenge = (file: Understood<unknown>, path: Path, name: string | null) =>
       missing(file, path, name, 'challenge', there.challenges);
     return [
       ...(site === null ? [] : challenge(site, ['featured'], site.value.featured)),
       ...news.flatMap((post) => challenge(post, ['challenge'], post.value.challenge)),
-      ...entries.flatMap((entry) =>
-        entry.value.also.flatMap((other, index) =>
-          missing(entry, ['also', index], other, 'entry', there.entries),
-        ),
-      ),
+      ...unknownElsewhere(content),
     ];
   },
 };
+
+/** Entries of the same aircraft in other challenges. After twenty the cause is a renamed folder and no slip. */
+function unknownElsewhere({ entries, there }: Gathered): Problem[] {
+  return entries
+    .flatMap((entry) => entry.value.also.map((other, index) => ({ entry, other, index })))
+    .filter(({ other }) => !there.entries.has(other))
+    .flatMap(({ entry, other, index }, count) =>
+      missing(entry, ['also', index], other, 'entry', count < 20 ? there.entries : new Set()),
+    );
+}
 
 function missing(
   { source }: Understood<unknown>,
