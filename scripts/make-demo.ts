@@ -6,6 +6,7 @@ import { factsAsRuled } from '../src/contest/as-ruled.ts';
 import { freeze } from '../src/contest/freeze.ts';
 import { judge } from '../src/contest/judge.ts';
 import { readContent } from '../src/entries/read-folder.ts';
+import { frozenFile } from '../src/publish/frozen-file.ts';
 import { runCommand } from './command-line.ts';
 import { contentFolder } from './content-folder.ts';
 import { demoLogs } from './demo/demo-logs.ts';
@@ -86,7 +87,7 @@ async function writeFrozenResult(content: string): Promise<void> {
   };
   const result = judge(challenge, contenders, { now: closedSeason.closed, frozen: null });
   const frozen = freeze(challenge, result, contenders, { generator: version, closed: closedSeason.closed });
-  await write(content, `results/${challenge.id}.json`, `${JSON.stringify(frozen, null, 2)}\n`);
+  await write(content, `results/${challenge.id}.json`, frozenFile(frozen));
 }
 
 async function write(content: string, file: string, written: string | Buffer): Promise<void> {

@@ -52,7 +52,8 @@ export function rubberData(almanac: Pick<Almanac, 'batches'>): string {
   });
 }
 
-function standingData(standing: Standing) {
+/** A standing as data files and frozen results write it. */
+export function standingData(standing: Omit<Standing, 'u'>) {
   return {
     place: standing.place,
     entry: standing.entry,
