@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Almanac } from '../almanac/almanac.ts';
 import { addressOf, promisedPages } from './addresses.ts';
-import { scanPage } from './scan-page.ts';
+import { glanceAt, type ScannedPage, scanPage } from './scan-page.ts';
 import { type WrittenText, writtenText } from './written-text.ts';
 
 export type GateCode =
@@ -50,7 +50,8 @@ export async function gate(input: GateInput): Promise<GateFault[]> {
     ...input,
     addresses: new Set(input.files.map(addressOf)),
     written: writtenText(input.almanac),
-    wanted: new Map(),
+    wanted: [],
+    sound: new Set(),
     ids: new Map(),
   };
   for (const file of input.files) {
@@ -59,15 +60,25 @@ export async function gate(input: GateInput): Promise<GateFault[]> {
     faults.push(...machinePaths(file, text, site));
     if (file.endsWith('.html')) faults.push(...faultsOfPage(file, text, site));
   }
-  return [...faults, ...missingFragments(site)];
+  return [...faults, ...(await missingFragments(site))];
+}
+
+interface WantedFragment {
+  readonly target: string;
+  readonly fragment: string;
+  readonly link: string;
+  /** The page it stands on. */
+  readonly file: string;
 }
 
 interface SiteIndex extends GateInput {
   readonly addresses: ReadonlySet<string>;
   readonly written: WrittenText;
-  /** File → fragments that other pages point to, each with one of those pages. */
-  readonly wanted: Map<string, Map<string, string>>;
+  /** Fragments of other pages that a page points to. */
+  readonly wanted: WantedFragment[];
   readonly ids: Map<string, ReadonlySet<string>>;
+  /** Links from the root of the host that were followed and lead somewhere. */
+  readonly sound: Set<string>;
 }
 
 function missingPages({ files, almanac }: GateInput): GateFault[] {
@@ -142,25 +153,33 @@ function machinePaths(file: string, text: string, site: SiteIndex): GateFault[] 
 const notText = /\b(?:NaN|undefined|Infinity)\b|\[object \w+\]/;
 
 function faultsOfPage(file: string, html: string, site: SiteIndex): GateFault[] {
-  const page = addressOf(file);
-  const { links, ids, texts, spoken } = scanPage(html);
+  const { links, ids } = glanceAt(html);
   site.ids.set(file, ids);
-  const faults: GateFault[] = [];
-  if (notText.test(html))
-    for (const text of [...texts, ...spoken]) {
-      const word = text.match(notText)?.[0];
-      if (word === undefined || site.written.hasWord(word, text)) continue;
-      faults.push({
-        code: 'not-a-text',
-        page,
-        message: `The page ${page} says "${word}" where a value belongs: "${text.trim().slice(0, 80)}".`,
-      });
-    }
-  for (const link of new Set(links)) {
-    const broken = followLink(link, file, ids, site);
-    if (broken !== null && !site.written.hasLink(link)) faults.push({ ...broken, page });
+  const broken = new Map<string, GateFault>();
+  for (const link of links) {
+    if (site.sound.has(link)) continue;
+    const fault = followLink(link, file, ids, site);
+    if (fault === null) {
+      // An address from the root means the same on every page; fragments are looked up at the end.
+      if (link.startsWith('/') && !link.includes('#')) site.sound.add(link);
+    } else if (!site.written.hasLink(link)) broken.set(link, { ...fault, page: addressOf(file) });
   }
-  return faults;
+  const suspicious = notText.test(html);
+  if (broken.size === 0 && !suspicious) return [];
+  const scanned = scanPage(html);
+  return [
+    ...(suspicious ? wrongTexts(addressOf(file), scanned, site) : []),
+    ...[...new Set(scanned.links)].flatMap((link) => broken.get(link) ?? []),
+  ];
+}
+
+function wrongTexts(page: string, { texts, spoken }: ScannedPage, site: SiteIndex): GateFault[] {
+  return [...texts, ...spoken].flatMap((text) => {
+    const word = text.match(notText)?.[0];
+    if (word === undefined || site.written.hasWord(word, text)) return [];
+    const message = `The page ${page} says "${word}" where a value belongs: "${text.trim().slice(0, 80)}".`;
+    return [{ code: 'not-a-text' as const, page, message }];
+  });
 }
 
 /** Null where a link leads somewhere, or to another host. */
@@ -193,27 +212,25 @@ function followLink(
   const address = `/${target.slice(site.base.length)}`;
   if (!site.addresses.has(address)) return broken('where there is nothing');
   if (fragment !== '' && address.endsWith('/')) {
-    const targetFile = `${address.slice(1)}index.html`;
-    const known = site.wanted.get(targetFile) ?? new Map<string, string>();
-    if (!known.has(decoded(fragment))) known.set(decoded(fragment), page);
-    site.wanted.set(targetFile, known);
+    site.wanted.push({ target: `${address.slice(1)}index.html`, fragment: decoded(fragment), link, file });
   }
   return null;
 }
 
-function missingFragments(site: SiteIndex): GateFault[] {
-  return [...site.wanted].flatMap(([file, fragments]) => {
-    const ids = site.ids.get(file) ?? new Set<string>();
-    return [...fragments]
-      .filter(([fragment]) => !ids.has(fragment))
-      .map(
-        ([fragment, page]): GateFault => ({
-          code: 'fragment-missing',
-          page,
-          message: `The page ${page} links to ${addressOf(file)}#${fragment}, and nothing there has that id.`,
-        }),
-      );
-  });
+async function missingFragments(site: SiteIndex): Promise<GateFault[]> {
+  const faults: GateFault[] = [];
+  for (const { target, fragment, link, file } of site.wanted) {
+    if (site.ids.get(target)?.has(fragment) === true || site.written.hasLink(link)) continue;
+    const { links } = scanPage(await readFile(join(site.folder, file), 'utf8'));
+    if (!links.includes(link)) continue;
+    const page = addressOf(file);
+    faults.push({
+      code: 'fragment-missing',
+      page,
+      message: `The page ${page} links to ${addressOf(target)}#${fragment}, and nothing there has that id.`,
+    });
+  }
+  return faults;
 }
 
 function split(text: string, at: string): [string, string] {

@@ -1,3 +1,35 @@
+/** Links and ids of a page, and perhaps some that only a text speaks of. */
+export interface GlancedPage {
+  readonly links: ReadonlySet<string>;
+  readonly ids: ReadonlySet<string>;
+}
+
+const glanced = /[\s"'](href|src|srcset|poster|id|name)\s*=\s*(?:"([^"]*)"|'([^']*)'|([^\s"'>]+))/gi;
+
+/**
+ * Finds links and ids without looking where tags begin: quick, and never misses one, but a text that says `href="x"`
+ * counts as well. Whoever finds fault with a link looks again with {@link scanPage}.
+ */
+export function glanceAt(html: string): GlancedPage {
+  const links = new Set<string>();
+  const ids = new Set<string>();
+  for (const attribute of html.matchAll(glanced)) {
+    const value = withoutEntities(attribute[2] ?? attribute[3] ?? attribute[4] ?? '');
+    switch ((attribute[1] ?? '').toLowerCase()) {
+      case 'id':
+      case 'name':
+        ids.add(value);
+        break;
+      case 'srcset':
+        for (const candidate of candidates(value)) links.add(candidate);
+        break;
+      default:
+        links.add(value);
+    }
+  }
+  return { links, ids };
+}
+
 /** What the gate reads from one page, without building a tree. */
 export interface ScannedPage {
   /** Values of href, src, srcset (each candidate) and poster, entities resolved, in order of appearance. */
