@@ -77,8 +77,8 @@ export function ofRefusal(
   part: 'key' | 'value' = 'value',
 ): Problem {
   const { code, message, found, accepted, suggestion } = refusal;
-  const offer =
-    suggestion === undefined || message.includes(suggestion) ? '' : ` Did you mean "${suggestion}"?`;
+  const quoted = suggestion?.startsWith('"') ? suggestion : `"${suggestion}"`;
+  const offer = suggestion === undefined || message.includes(quoted) ? '' : ` Did you mean ${quoted}?`;
   return problemAt(source, path, part, knownCode(code), {
     message: `${fieldName(source, path)}: ${message}${offer}`,
     found,
