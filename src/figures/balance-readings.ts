@@ -34,7 +34,7 @@ function balanceOf(design: Design): { balance: Quantity | null; name: string } {
 /** A share was measured as a length first: unless its ± is stated it is no better than one. */
 function readShare(from: Reader, balance: Quantity, name: string): number {
   if (/±|\+\s*\/?\s*-/.test(balance.written)) return from.value(balance, name);
-  return from.derived(name, () => {
+  return from.derived(balance, name, () => {
     const chord = from.peek('mean-aerodynamic-chord');
     return { ...balance, u: chord === null ? balance.u : Math.max(balance.u, balanceFloor / chord) };
   });

@@ -53,7 +53,12 @@ export const batchFigures: readonly FigureDefinition[] = [
     compute: (from, batch) => {
       const tests = returnedTestsOf(from, batch);
       if (tests.length === 0) return from.absent('needs a stretch test with its way back');
-      from.derived('the force of the logs', () => ({ kind: 'number', value: 1, u: 0, origin: 'logged' }));
+      from.derived(batch, 'the force of the logs', () => ({
+        kind: 'number',
+        value: 1,
+        u: 0,
+        origin: 'logged',
+      }));
       const ratios = tests.map(({ curve }) => workBack(curve) / workOut(curve));
       return readMeanOfTests(from, batch, ratios, 0);
     },

@@ -20,9 +20,9 @@ export interface Reader {
   assume(id: DefaultId): number;
   /**
    * Reads a number condensed from several measurements, such as the mean of a list with its scatter. It is made once
-   * for an evaluation; the name is its identity.
+   * for an evaluation; what it is of, with its name, is its identity.
    */
-  derived(name: string, make: () => Pick<Quantity, 'kind' | 'value' | 'u' | 'origin'>): number;
+  derived(of: object, name: string, make: () => Pick<Quantity, 'kind' | 'value' | 'u' | 'origin'>): number;
   /** Keeps what a log or test is taken apart into for the time of one evaluation; it must not rest on a measured value. */
   once<T extends object>(of: object, make: () => T): T;
   /** Another figure of the same entry, or of the same motor where it is one of motors. Absent where that one is. */

@@ -17,7 +17,7 @@ export const durationFigures: readonly FigureDefinition[] = [
     compute: (from, { flown }) => {
       if (flown === null) return from.absent('needs a flight');
       const { seconds, u, ruled } = flown.official;
-      return from.derived('the official time', () => ({
+      return from.derived(flown.official, 'the official time', () => ({
         kind: 'time',
         value: seconds,
         u,

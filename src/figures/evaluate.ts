@@ -2,7 +2,8 @@ import type { Batch } from '../model/batch.ts';
 import { type Defaults, defaults } from './defaults.ts';
 import type { FigureDefinition } from './definition.ts';
 import type { Figure, FigureSet } from './figure.ts';
-import { Propagation, type Task } from './propagate.ts';
+import type { Task } from './node.ts';
+import { Propagation } from './propagate.ts';
 import { figureDefinition, figureDefinitions } from './registry.ts';
 import { type NumberedMotor, numberedMotors, type Subject } from './subject.ts';
 

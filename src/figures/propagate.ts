@@ -1,47 +1,16 @@
 import type { Quantity } from '../quantities/quantity.ts';
 import { Absence } from './absence.ts';
-import { basisOf } from './basis.ts';
+import { centralChange } from './central-change.ts';
 import type { DefaultId, Defaults } from './defaults.ts';
 import type { Reader } from './definition.ts';
-import type { Figure, FigureUnit } from './figure.ts';
-import { type Contribution, rootSum } from './root-sum.ts';
-
-/** A figure ready to run: bound to its subject and, where it is one of motors, to its motor. */
-export interface Task {
-  readonly id: string;
-  readonly unit: FigureUnit;
-  /** Its motor, from 0; null for a figure of the entry or of a batch. */
-  readonly motor: number | null;
-  readonly compute: (from: Reader) => number;
-}
+import type { Figure } from './figure.ts';
+import { type Input, type Node, newNode, type Task, toFigure } from './node.ts';
 
 /** Finds the task of a figure: of the motor given where the figure is one of motors, else of the entry. */
 export type FindTask = (id: string, motor: number | null) => Task;
 
 /** A relative change no larger than this is what is left of inputs that cancel. */
 const rounding = 1e-14;
-
-/** A base input met on the way. */
-interface Input {
-  readonly quantity: Quantity;
-  readonly name: string;
-  /** Every figure that rests on it, each after those it reads. */
-  readonly dependents: Node[];
-}
-
-interface Node {
-  readonly task: Task;
-  running: boolean;
-  value: number;
-  absent: string | null;
-  readonly inputs: Set<Input>;
-  readonly assumptions: Set<string>;
-  assumed: boolean;
-  /** The pass in which `moved` was worked out. */
-  pass: number;
-  moved: number;
-  readonly contributions: Contribution[];
-}
 
 /**
  * Works out figures with uncertainty, basis and shares. The first pass records the base inputs each figure rests on,
@@ -55,7 +24,7 @@ export class Propagation implements Reader {
   readonly #defaults: Defaults;
   readonly #nodes = new Map<Task, Node>();
   readonly #inputs = new Map<Quantity, Input>();
-  readonly #derived = new Map<string, Quantity>();
+  readonly #derived = new Map<object, Map<string, Quantity>>();
   readonly #kept = new Map<object, object>();
   #current: Node | null = null;
   /** The motor of the figure at work. */
@@ -83,18 +52,7 @@ export class Propagation implements Reader {
       if (known.running) throw new Error(`The figure ${task.id} depends on itself.`);
       return known;
     }
-    const node: Node = {
-      task,
-      running: true,
-      value: Number.NaN,
-      absent: null,
-      inputs: new Set(),
-      assumptions: new Set(),
-      assumed: false,
-      pass: 0,
-      moved: Number.NaN,
-      contributions: [],
-    };
+    const node = newNode(task);
     this.#nodes.set(task, node);
     const outer = this.#current;
     this.#current = node;
@@ -181,11 +139,16 @@ export class Propagation implements Reader {
     return this.value(quantity, name);
   }
 
-  derived(name: string, make: () => Pick<Quantity, 'kind' | 'value' | 'u' | 'origin'>): number {
-    let quantity = this.#derived.get(name);
+  derived(of: object, name: string, make: () => Pick<Quantity, 'kind' | 'value' | 'u' | 'origin'>): number {
+    let named = this.#derived.get(of);
+    if (named === undefined) {
+      named = new Map();
+      this.#derived.set(of, named);
+    }
+    let quantity = named.get(name);
     if (quantity === undefined) {
       quantity = { written: '', ...make() };
-      this.#derived.set(name, quantity);
+      named.set(name, quantity);
     }
     return this.value(quantity, name);
   }
@@ -260,30 +223,4 @@ export class Propagation implements Reader {
   absent(reason: string): never {
     throw new Absence(reason);
   }
-}
-
-/** One-sided where the figure cannot be worked out on the other side; null where it can on neither. */
-function centralChange(up: number, middle: number, down: number): number | null {
-  const upIs = Number.isFinite(up);
-  const downIs = Number.isFinite(down);
-  if (upIs && downIs) return (up - down) / 2;
-  if (upIs) return up - middle;
-  return downIs ? middle - down : null;
-}
-
-function toFigure(node: Node): Figure {
-  const { id, unit } = node.task;
-  if (node.absent !== null) return { id, unit, absent: node.absent };
-  const { u, shares } = rootSum(node.contributions);
-  if (!Number.isFinite(u)) return { id, unit, absent: 'has no finite uncertainty from what is stated' };
-  const origins = [...node.inputs].map((input) => input.quantity.origin);
-  return {
-    id,
-    unit,
-    value: node.value,
-    u,
-    basis: basisOf(origins, node.assumed),
-    assumptions: [...node.assumptions],
-    shares,
-  };
 }

@@ -64,7 +64,7 @@ function readShare(from: Reader): number {
 function readBreakStretch(from: Reader, batch: Batch): number {
   const broken = stretchTestsOf(from, batch).filter(({ test }) => test.broke);
   if (broken.length === 0) return from.assume('break-stretch');
-  return from.derived(`the stretch at which ${batch.label} broke`, () => {
+  return from.derived(batch, `the stretch at which ${batch.label} broke`, () => {
     const { mean, deviation } = scatter(broken.map(({ curve }) => curve.top));
     return { kind: 'number', value: mean, u: deviation, origin: 'logged' };
   });

@@ -54,7 +54,7 @@ export const skeinFigures: readonly FigureDefinition[] = [
       const [only] = tests;
       if (only !== undefined && tests.length === 1) return from.value(only, name);
       if (only !== undefined)
-        return from.derived(name, () => {
+        return from.derived(tests, name, () => {
           const { mean, deviation } = scatter(tests.map((test) => test.value));
           return {
             kind: 'turns',

@@ -44,7 +44,7 @@ export function readTestEnergy(
   const [only] = tests;
   if (only !== undefined && tests.length === 1) {
     const { test } = only;
-    const calibration = from.derived(`the calibration of ${test.file}`, () => calibrationOf(test));
+    const calibration = from.derived(test, `the calibration of ${test.file}`, () => calibrationOf(test));
     const length = from.value(test.length, `the length of the strand in ${test.file}`);
     const mass = from.value(test.mass, `the mass of the strand in ${test.file}`);
     return (work(only) * calibration * length) / mass;
@@ -63,7 +63,7 @@ export function readMeanOfTests(
 ): number {
   const { mean, deviation } = scatter(values);
   if (values.length === 1) return mean;
-  const error = from.derived(`the scatter of the stretch tests of ${batch.label}`, () => ({
+  const error = from.derived(batch, `the scatter of the stretch tests of ${batch.label}`, () => ({
     kind: 'number',
     value: 0,
     u: 1,

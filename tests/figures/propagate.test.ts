@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { defaults } from '../../src/figures/defaults.ts';
 import type { Reader } from '../../src/figures/definition.ts';
 import type { Figure, PresentFigure } from '../../src/figures/figure.ts';
-import { Propagation, type Task } from '../../src/figures/propagate.ts';
+import type { Task } from '../../src/figures/node.ts';
+import { Propagation } from '../../src/figures/propagate.ts';
 import type { Origin, Quantity } from '../../src/quantities/quantity.ts';
 
 type Compute = (from: Reader) => number;
@@ -139,7 +140,7 @@ describe('propagation', () => {
     const { sum } = evaluateAll({
       sum: (from) => {
         const mean = () =>
-          from.derived('the mean', () => {
+          from.derived(number1, 'the mean', () => {
             made += 1;
             return number(5, 0.5);
           });

@@ -1,0 +1,71 @@
+import type { Quantity } from '../quantities/quantity.ts';
+import { basisOf } from './basis.ts';
+import type { Reader } from './definition.ts';
+import type { Figure, FigureUnit } from './figure.ts';
+import { type Contribution, rootSum } from './root-sum.ts';
+
+/** A figure ready to run: bound to its subject and, where it is one of motors, to its motor. */
+export interface Task {
+  readonly id: string;
+  readonly unit: FigureUnit;
+  /** Its motor, from 0; null for a figure of the entry or of a batch. */
+  readonly motor: number | null;
+  readonly compute: (from: Reader) => number;
+}
+
+/** A base input met on the way. */
+export interface Input {
+  readonly quantity: Quantity;
+  readonly name: string;
+  /** Every figure that rests on it, each after those it reads. */
+  readonly dependents: Node[];
+}
+
+/** A figure while it is worked out: what it gave, and everything it rests on. */
+export interface Node {
+  readonly task: Task;
+  running: boolean;
+  value: number;
+  absent: string | null;
+  readonly inputs: Set<Input>;
+  readonly assumptions: Set<string>;
+  assumed: boolean;
+  /** The pass in which `moved` was worked out. */
+  pass: number;
+  moved: number;
+  readonly contributions: Contribution[];
+}
+
+/** A figure that is about to be worked out. */
+export function newNode(task: Task): Node {
+  return {
+    task,
+    running: true,
+    value: Number.NaN,
+    absent: null,
+    inputs: new Set(),
+    assumptions: new Set(),
+    assumed: false,
+    pass: 0,
+    moved: Number.NaN,
+    contributions: [],
+  };
+}
+
+/** What a node says once every base input was moved. */
+export function toFigure(node: Node): Figure {
+  const { id, unit } = node.task;
+  if (node.absent !== null) return { id, unit, absent: node.absent };
+  const { u, shares } = rootSum(node.contributions);
+  if (!Number.isFinite(u)) return { id, unit, absent: 'has no finite uncertainty from what is stated' };
+  const origins = [...node.inputs].map((input) => input.quantity.origin);
+  return {
+    id,
+    unit,
+    value: node.value,
+    u,
+    basis: basisOf(origins, node.assumed),
+    assumptions: [...node.assumptions],
+    shares,
+  };
+}
