@@ -15,6 +15,7 @@ import { visit } from 'unist-util-visit';
 const schema: Schema = {
   ...defaultSchema,
   clobber: [],
+  attributes: { ...defaultSchema.attributes, code: [['className', /^language-[\w+#-]+$/]] },
   tagNames: (defaultSchema.tagNames ?? []).filter((name) => !['picture', 'source'].includes(name)),
   protocols: {
     ...defaultSchema.protocols,
