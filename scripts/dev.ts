@@ -13,6 +13,7 @@ import { runCommand, UsageError } from './command-line.ts';
 import { contentFolder } from './content-folder.ts';
 import { printProblems } from './print-problems.ts';
 import { cacheFolder, projectFolder } from './project-folder.ts';
+import { setEnvironment } from './render-site.ts';
 import { siteAddress } from './site-address.ts';
 
 const help = `npm run dev -- [--content DIR] [--port N] [--host NAME] [--now ISO]
@@ -46,7 +47,7 @@ export function main(argv: readonly string[]): Promise<number> {
     const now = await buildInstant(values.now, content, process.env);
     await restore(resolve(projectFolder, 'dist'));
     const current = { almanac: await read(content, now) };
-    process.env.ASTRO_TELEMETRY_DISABLED = '1';
+    setEnvironment('development');
     process.chdir(projectFolder);
     const { dev } = await import('astro');
     const server = await dev({

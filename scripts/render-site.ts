@@ -20,11 +20,21 @@ export async function renderingFolder(): Promise<string> {
   return realpath(await mkdtemp(join(parent, 'build-')));
 }
 
+/**
+ * Prepares the environment in which pages are rendered: no telemetry, and none of the variables that the site
+ * generator would take for its own settings. A `BASE_URL` of somebody's shell must not become the site's base path.
+ */
+export function setEnvironment(mode: 'production' | 'development'): void {
+  for (const name of ['BASE_URL', 'SITE', 'MODE', 'PROD', 'DEV', 'SSR', 'ASSETS_PREFIX'])
+    delete process.env[name];
+  process.env.ASTRO_TELEMETRY_DISABLED = '1';
+  process.env.NODE_ENV = mode;
+}
+
 /** Renders all pages of an almanac into `folder/site` and gives that path. Rejects where a page cannot be rendered. */
 export async function renderSite(almanac: Almanac, address: SiteAddress, folder: string): Promise<string> {
   const site = join(folder, 'site');
-  process.env.ASTRO_TELEMETRY_DISABLED = '1';
-  process.env.NODE_ENV = 'production';
+  setEnvironment('production');
   // The site generator puts its intermediate files below the working folder.
   process.chdir(projectFolder);
   handOver(almanac);
