@@ -154,7 +154,7 @@ export const problemCodes = {
   'unknown-batch': error('nothing', 'A motor names a batch of rubber that does not exist.'),
   'unknown-reference': error('nothing', 'A file names a challenge or entry that does not exist.'),
   'builder-differs': note('An entry names its builder otherwise than the builder’s own file.'),
-  'logo-missing': error('photo', 'site.md names a logo that is not there.'),
+  'logo-missing': error('photo', 'The site names a logo that is not there.'),
 } as const satisfies Readonly<Record<string, CodeOfProblem>>;
 
 export type ProblemCode = keyof typeof problemCodes;
