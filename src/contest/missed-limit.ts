@@ -49,9 +49,14 @@ function shownValue(limit: Limit, value: number, kind: Kind): string {
   const symbol = unitOf(limit, kind);
   for (let digits = 4; digits < 12; digits++) {
     const rounded = significant(value, digits);
-    if (!holds(limit, rounded)) return formatQuantity(rounded, kind, symbol);
+    if (!holds(limit, rounded)) return shown(rounded, kind, symbol);
   }
-  return formatQuantity(significant(value), kind, symbol);
+  return shown(significant(value), kind, symbol);
+}
+
+/** Turns go without their unit: the name of the figure says it already. */
+function shown(value: number, kind: Kind, symbol: string): string {
+  return kind === 'turns' ? String(value) : formatQuantity(value, kind, symbol);
 }
 
 function unitOf(limit: Limit, kind: Kind): string {
