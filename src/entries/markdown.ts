@@ -72,7 +72,7 @@ function pipeline(headingShift: number) {
     .freeze();
 }
 
-/** Footnotes of two texts on one page need ids of their own; headings begin at the level below `headingShift`. */
+/** One text with footnotes stands on a page: the ids of its footnotes are the same in every text. */
 export interface MarkdownOptions {
   /** How many levels headings are moved down; 1 where the page's own title is the only heading above. */
   readonly headingShift?: number;
