@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { projectFolder } from './project-folder.ts';
 
 /**
- * Builds the same entries as a site of one layout and one content collection, with nothing of this project in it: what
- * a plain site of these pages would take. Arguments: content folder, a folder for the site's own files.
+ * Builds the same entries as a site of one layout and one content collection, with nothing of this project but its way
+ * with Markdown: what a plain site of these pages would take. Arguments: content folder, a folder for the site's own files.
  */
 export async function main([content = '', folder = '']: string[]): Promise<number> {
   await mkdir(join(folder, 'src/pages'), { recursive: true });
@@ -31,12 +31,13 @@ export const collections = { entries };
 }
 
 const pageText = `---
-import { getCollection, render } from 'astro:content';
+import { getCollection } from 'astro:content';
+import { renderMarkdown } from ${JSON.stringify(join(projectFolder, 'src/entries/markdown.ts'))};
 export async function getStaticPaths() {
   return (await getCollection('entries')).map((entry) => ({ params: { id: entry.id }, props: { entry } }));
 }
 const { entry } = Astro.props;
-const { Content } = await render(entry);
+const html = renderMarkdown(entry.body);
 ---
 <html lang="en">
   <head><meta charset="utf-8" /><title>{entry.data.name}</title></head>
@@ -44,7 +45,7 @@ const { Content } = await render(entry);
     <h1>{entry.data.name}</h1>
     <table>{Object.entries(entry.data.wing).map(([key, value]) => <tr><th>{key}</th><td>{String(value)}</td></tr>)}</table>
     <ul>{entry.data.flights.map((flight) => <li>{flight.number}: {String(flight.date)} {flight.changed}</li>)}</ul>
-    <Content />
+    <div set:html={html} />
   </body>
 </html>
 `;

@@ -1,5 +1,5 @@
 import { createReadStream } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { join, resolve, sep } from 'node:path';
 import type { AstroIntegration } from 'astro';
 import type { Almanac } from '../src/almanac/almanac.ts';
 import { handOver } from '../src/almanac/handover.ts';
@@ -101,7 +101,7 @@ function contentReload(content: string, now: string, current: { almanac: Almanac
         };
         server.watcher.add(content);
         server.watcher.on('all', (_, path) => {
-          if (!resolve(path).startsWith(content)) return;
+          if (!resolve(path).startsWith(join(content, sep))) return;
           clearTimeout(waiting);
           waiting = setTimeout(readAgain, settling);
         });

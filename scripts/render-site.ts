@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, realpath } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, realpath, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Almanac } from '../src/almanac/almanac.ts';
 import { handOver } from '../src/almanac/handover.ts';
@@ -10,6 +10,9 @@ export interface SiteAddress {
   readonly base: string;
 }
 
+/** No build takes an hour: an older folder is one that a killed build left. Milliseconds. */
+const abandonedAfter = 3_600_000;
+
 /**
  * Makes a folder of this build's own below the project, where the pages are rendered. It must be there: what the site
  * generator writes on its way imports the project's packages. No two builds share one.
@@ -17,17 +20,23 @@ export interface SiteAddress {
 export async function renderingFolder(): Promise<string> {
   const parent = join(projectFolder, 'node_modules/.cache/last-turn/builds');
   await mkdir(parent, { recursive: true });
+  for (const name of await readdir(parent)) {
+    const left = await stat(join(parent, name)).catch(() => null);
+    if (left !== null && Date.now() - left.mtimeMs > abandonedAfter)
+      await rm(join(parent, name), { recursive: true, force: true });
+  }
   return realpath(await mkdtemp(join(parent, 'build-')));
 }
 
 /**
- * Prepares the environment in which pages are rendered: no telemetry, and none of the variables that the site
+ * Prepares the environment in which pages are rendered: no request to anybody, and none of the variables that the site
  * generator would take for its own settings. A `BASE_URL` of somebody's shell must not become the site's base path.
  */
 export function setEnvironment(mode: 'production' | 'development'): void {
   for (const name of ['BASE_URL', 'SITE', 'MODE', 'PROD', 'DEV', 'SSR', 'ASSETS_PREFIX'])
     delete process.env[name];
   process.env.ASTRO_TELEMETRY_DISABLED = '1';
+  process.env.ASTRO_DISABLE_UPDATE_CHECK = 'true';
   process.env.NODE_ENV = mode;
 }
 

@@ -1,6 +1,7 @@
 // Starts one of the project's commands on a Node that can run it. Kept in plain JavaScript, so that an older
 // Node can read it far enough to say in one sentence what is missing.
 import { existsSync } from 'node:fs';
+import { keepCompiled } from './compile-cache.mjs';
 
 const needed = 24;
 const [name, ...rest] = process.argv.slice(2);
@@ -21,5 +22,6 @@ if (script === undefined || !/^[a-z-]+$/.test(name) || !existsSync(script)) {
   process.exit(2);
 }
 
+keepCompiled();
 const { main } = await import(script.href);
 process.exitCode = await main(rest);
