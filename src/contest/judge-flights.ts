@@ -8,7 +8,7 @@ import { figuresForLimits } from './figures-for-limits.ts';
 import { type FlightCase, isSettled } from './flight-case.ts';
 import { staleOf } from './ruling-fits.ts';
 import { scaleFactor } from './scale.ts';
-import { flightScore, roundScore, type ScoringFlight } from './scoring-flight.ts';
+import { flightScore, type ScoringFlight } from './scoring-flight.ts';
 import { setupOfFlight } from './setup-of-flight.ts';
 import type { JudgedFlight } from './standing.ts';
 import { statusOf } from './status.ts';
@@ -43,7 +43,7 @@ export function judgeFlights(challenge: Challenge, contender: Contender): Judged
       status,
       reason,
       setup: one.setup.id,
-      score: scored === null ? null : roundScore(scored.score),
+      score: scored?.rounded ?? null,
       scoreU: scored?.u ?? 0,
       counted,
       stale: one.ruling?.verdict === 'accepted' ? one.stale : [],

@@ -24,7 +24,6 @@ export function rank(
     if (group === undefined) bySameScore.set(one.score.score, [one]);
     else group.push(one);
   }
-  const near = withinTimingError(scored);
   const standings: Standing[] = [];
   for (const score of [...bySameScore.keys()].sort((a, b) => b - a)) {
     const equal = bySameScore.get(score) ?? [];
@@ -45,13 +44,8 @@ export function rank(
         });
     }
   }
-  const order = new Map(standings.map(({ entry }, index) => [entry, index]));
-  return standings.map((standing) => ({
-    ...standing,
-    withinTimingErrorOf: [...(near.get(standing.entry) ?? [])].sort(
-      (a, b) => (order.get(a) ?? 0) - (order.get(b) ?? 0),
-    ),
-  }));
+  const near = withinTimingError(standings);
+  return standings.map((standing, index) => ({ ...standing, withinTimingErrorOf: near[index] ?? [] }));
 }
 
 /** Applies the steps in turn; what one leaves together goes to the next. */

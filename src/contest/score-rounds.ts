@@ -27,9 +27,9 @@ export function scoreRounds(challenge: Challenge, counted: readonly ScoringFligh
     score: roundScore(used.reduce((sum, { score }) => sum + score, 0)),
     u: Math.hypot(...used.map(({ u }) => u)),
     used: all,
-    left: inRounds.filter((flight) => !used.includes(flight)).map(({ score }) => roundScore(score)),
+    left: inRounds.filter((flight) => !used.includes(flight)).map(({ rounded }) => rounded),
     provisional: all.some(({ accepted }) => !accepted),
     full,
-    flyOffs: flyOffs.map(({ score }) => roundScore(score)),
+    flyOffs: flyOffs.map(({ rounded }) => rounded),
   };
 }

@@ -42,7 +42,7 @@ function bestOf(counted: readonly ScoringFlight[], take: number, divisor: number
     score: roundScore(used.reduce((sum, { score }) => sum + score, 0) / divisor),
     u: Math.hypot(...used.map(({ u }) => u)) / divisor,
     used,
-    left: sorted.slice(take).map(({ score }) => roundScore(score)),
+    left: sorted.slice(take).map(({ rounded }) => rounded),
     provisional: used.some(({ accepted }) => !accepted),
     full: false,
     flyOffs: [],

@@ -11,6 +11,8 @@ export interface ScoringFlight {
   readonly accepted: boolean;
   /** Seconds, capped, then scaled; not yet rounded. */
   readonly score: number;
+  /** The score as it is compared and printed. */
+  readonly rounded: number;
   /** Of the score; 0 at a maximum. */
   readonly u: number;
   readonly atMaximum: boolean;
@@ -31,14 +33,16 @@ export function flightScore(
   official: OfficialTime,
   round: string | null,
   factor: number,
-): Pick<ScoringFlight, 'score' | 'u' | 'atMaximum'> {
+): Pick<ScoringFlight, 'score' | 'rounded' | 'u' | 'atMaximum'> {
   const maximum =
     challenge.scoring.method === 'rounds'
       ? (challenge.rounds.find(({ id }) => id === round)?.maximum ?? null)
       : challenge.flying.maximum;
   const atMaximum = maximum !== null && official.seconds >= maximum;
+  const score = (atMaximum ? maximum : official.seconds) * factor;
   return {
-    score: (atMaximum ? maximum : official.seconds) * factor,
+    score,
+    rounded: roundScore(score),
     u: atMaximum ? 0 : official.u * factor,
     atMaximum,
   };
@@ -46,9 +50,5 @@ export function flightScore(
 
 /** The better first: by rounded score, then accepted before provisional, then the lower number. */
 export function betterFirst(a: ScoringFlight, b: ScoringFlight): number {
-  return (
-    roundScore(b.score) - roundScore(a.score) ||
-    Number(b.accepted) - Number(a.accepted) ||
-    a.number - b.number
-  );
+  return b.rounded - a.rounded || Number(b.accepted) - Number(a.accepted) || a.number - b.number;
 }
