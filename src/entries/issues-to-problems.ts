@@ -22,26 +22,46 @@ export type Misplaced = ReadonlyMap<string, ReadonlyMap<string, string>>;
  * of the schema. The issues must carry their input (`reportInput`).
  */
 export function issuesToProblems(context: IssueContext, issues: readonly z.core.$ZodIssue[]): Problem[] {
-  return issues
-    .filter((issue) => !isMisspelt(context, issue, issues))
-    .flatMap((issue) => ofIssue(context, issue, []));
+  const misspelt = misspeltFields(context, issues);
+  const problems: Problem[] = [];
+  for (const issue of issues) {
+    if (isMissing(issue) && misspelt.has(JSON.stringify(issue.path))) continue;
+    if (problems.length >= mostProblems)
+      return [...problems.slice(0, mostProblems), moreMistakes(context.source)];
+    problems.push(...ofIssue(context, issue, []));
+  }
+  if (problems.length <= mostProblems) return problems;
+  return [...problems.slice(0, mostProblems), moreMistakes(context.source)];
 }
 
-/** A missing field beside an unknown key that is nearly its name is one mistake, told at the unknown key. */
-function isMisspelt(
-  context: IssueContext,
-  issue: z.core.$ZodIssue,
-  all: readonly z.core.$ZodIssue[],
-): boolean {
-  if (issue.code !== 'invalid_type' || issue.input !== undefined) return false;
-  const parent = issue.path.slice(0, -1);
-  return all.some(
-    (other) =>
-      other.code === 'unrecognized_keys' &&
-      other.path.length === parent.length &&
-      other.path.every((key, index) => key === parent[index]) &&
-      other.keys.some((key) => didYouMean(key, keysAt(context.schema, pathOf(parent))) === issue.path.at(-1)),
-  );
+/** Nobody corrects more at a time; a file of nothing but mistakes is not to keep everybody waiting. */
+const mostProblems = 500;
+
+function moreMistakes(source: SourceDocument): Problem {
+  return problemAt(source, [], 'value', 'more-mistakes', {
+    message: `The fields of this file have more than ${mostProblems} mistakes; the first ${mostProblems} are listed. Correct these, then check again.`,
+  });
+}
+
+function isMissing(issue: z.core.$ZodIssue): boolean {
+  return issue.code === 'invalid_type' && issue.input === undefined;
+}
+
+/**
+ * The fields whose name an unknown key nearly is, by their path. Where such a field is missing too, that is one mistake,
+ * told at the unknown key.
+ */
+function misspeltFields(context: IssueContext, issues: readonly z.core.$ZodIssue[]): ReadonlySet<string> {
+  const fields = new Set<string>();
+  for (const issue of issues) {
+    if (issue.code !== 'unrecognized_keys') continue;
+    const known = keysAt(context.schema, pathOf(issue.path));
+    for (const key of issue.keys) {
+      const near = didYouMean(key, known);
+      if (near !== null) fields.add(JSON.stringify([...issue.path, near]));
+    }
+  }
+  return fields;
 }
 
 function pathOf(path: readonly PropertyKey[]): Path {
@@ -54,7 +74,7 @@ function ofIssue(context: IssueContext, issue: z.core.$ZodIssue, above: Path): P
     case 'custom':
       return [ofRefusal(context.source, path, issue.params as unknown as Refusal)];
     case 'unrecognized_keys':
-      return issue.keys.map((key) => unknownKey(context, path, key));
+      return issue.keys.slice(0, mostProblems + 1).map((key) => unknownKey(context, path, key));
     case 'invalid_union':
       return ofAlternatives(context, issue, path);
     case 'invalid_type':

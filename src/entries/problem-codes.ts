@@ -74,6 +74,7 @@ export const problemCodes = {
   'not-a-time-zone': error('file', 'A text is not the name of a time zone.'),
   'not-an-allowance': error('file', 'A text does not say how many flights are allowed.'),
   'not-a-number-of-timekeepers': error('file', 'A text does not say how many timekeepers are needed.'),
+  'more-mistakes': error('file', 'The fields of a file have more mistakes than are listed.'),
   'not-a-seal': error('file', 'A text is not a seal as the command writes it.'),
 
   // Within an entry

@@ -25,26 +25,29 @@ export interface SetupDesign {
 
 /** The design as first written, then each setup laid over the one before it, by the day from which it holds. */
 export function designsOf(draft: EntryDraft): readonly [SetupDesign, ...SetupDesign[]] {
-  const designs: [SetupDesign, ...SetupDesign[]] = [
-    {
-      index: null,
-      from: null,
-      design: draft,
-      wrote: (...fields) => fields.some((field) => holds(draft, field)),
-      at: (field) => field.split('.'),
-    },
-  ];
-  for (const { index, changes } of inOrder(draft.setups ?? [])) {
-    const before = designs.at(-1) ?? designs[0];
-    const wrote = (...fields: readonly string[]) => fields.some((field) => holds(changes, field));
+  const order = inOrder(draft.setups ?? []);
+  const first: SetupDesign = {
+    index: null,
+    from: null,
+    design: draft,
+    wrote: (...fields) => fields.some((field) => holds(draft, field)),
+    at: (field) => field.split('.'),
+  };
+  const designs: [SetupDesign, ...SetupDesign[]] = [first];
+  let design: DesignDraft = draft;
+  order.forEach(({ index, changes }, place) => {
+    design = laidOver(design, changes);
     designs.push({
       index,
       from: changes.from ?? null,
-      design: laidOver(before.design, changes),
-      wrote,
-      at: (field) => (wrote(field) ? ['setups', index, ...field.split('.')] : before.at(field)),
+      design,
+      wrote: (...fields) => fields.some((field) => holds(changes, field)),
+      at: (field) => {
+        const writer = order.slice(0, place + 1).findLast((setup) => holds(setup.changes, field));
+        return writer === undefined ? first.at(field) : ['setups', writer.index, ...field.split('.')];
+      },
     });
-  }
+  });
   return designs;
 }
 

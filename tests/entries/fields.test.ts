@@ -247,4 +247,13 @@ describe('several mistakes', () => {
       ].sort(),
     );
   });
+
+  it('are listed up to 500 in a file', () => {
+    const told = more(`photos:\n${'  - 1\n'.repeat(501)}`);
+    expect(told).toHaveLength(501);
+    expect(told.at(-1)).toBe(
+      '1:1 more-mistakes: The fields of this file have more than 500 mistakes; the first 500 are listed. Correct these, then check again.',
+    );
+    expect(more(`photos:\n${'  - 1\n'.repeat(500)}`)).toHaveLength(500);
+  });
 });

@@ -30,6 +30,7 @@ const elsewhere = new Set([
   'site-file-missing',
   'not-a-mail-address',
   'not-a-colour',
+  'more-mistakes',
 ]);
 
 describe('a folder with one of each kind of mistake', async () => {
