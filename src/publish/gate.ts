@@ -2,25 +2,12 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Almanac } from '../almanac/almanac.ts';
 import { addressOf, promisedPages } from './addresses.ts';
+import { followLinks, type LinkFollower } from './follow-links.ts';
+import type { GateFault } from './gate-fault.ts';
 import { glanceAt, type ScannedPage, scanPage } from './scan-page.ts';
 import { type WrittenText, writtenText } from './written-text.ts';
 
-export type GateCode =
-  | 'page-missing'
-  | 'link-broken'
-  | 'fragment-missing'
-  | 'not-a-text'
-  | 'path-of-this-machine'
-  | 'address-lost'
-  | 'file-unaccounted';
-
-/** One reason why a built site must not replace the last good one. */
-export interface GateFault {
-  readonly code: GateCode;
-  /** The page it stands on or the address it is about. */
-  readonly page: string;
-  readonly message: string;
-}
+export type { GateFault };
 
 export interface GateInput {
   /** Absolute path of the built site. */
@@ -46,39 +33,15 @@ const textFile = /\.(?:html|json|csv|xml|css|js|svg|txt)$/;
  */
 export async function gate(input: GateInput): Promise<GateFault[]> {
   const faults = [...missingPages(input), ...lostAddresses(input), ...unaccountedFiles(input)];
-  const site: SiteIndex = {
-    ...input,
-    addresses: new Set(input.files.map(addressOf)),
-    written: writtenText(input.almanac),
-    wanted: [],
-    sound: new Set(),
-    ids: new Map(),
-  };
+  const written = writtenText(input.almanac);
+  const links = followLinks(input, written);
   for (const file of input.files) {
     if (!textFile.test(file)) continue;
     const text = await readFile(join(input.folder, file), 'utf8');
-    faults.push(...machinePaths(file, text, site));
-    if (file.endsWith('.html')) faults.push(...faultsOfPage(file, text, site));
+    faults.push(...machinePaths(file, text, input.privatePaths, written));
+    if (file.endsWith('.html')) faults.push(...faultsOfPage(file, text, links, written));
   }
-  return [...faults, ...(await missingFragments(site))];
-}
-
-interface WantedFragment {
-  readonly target: string;
-  readonly fragment: string;
-  readonly link: string;
-  /** The page it stands on. */
-  readonly file: string;
-}
-
-interface SiteIndex extends GateInput {
-  readonly addresses: ReadonlySet<string>;
-  readonly written: WrittenText;
-  /** Fragments of other pages that a page points to. */
-  readonly wanted: WantedFragment[];
-  readonly ids: Map<string, ReadonlySet<string>>;
-  /** Links from the root of the host that were followed and lead somewhere. */
-  readonly sound: Set<string>;
+  return [...faults, ...(await links.missingFragments())];
 }
 
 function missingPages({ files, almanac }: GateInput): GateFault[] {
@@ -131,13 +94,18 @@ function unaccounted(page: string, message: string): GateFault {
   return { code: 'file-unaccounted', page, message };
 }
 
-function machinePaths(file: string, text: string, site: SiteIndex): GateFault[] {
-  for (const path of site.privatePaths) {
+function machinePaths(
+  file: string,
+  text: string,
+  privatePaths: readonly string[],
+  written: WrittenText,
+): GateFault[] {
+  for (const path of privatePaths) {
     for (let at = text.indexOf(path); at !== -1; at = text.indexOf(path, at + 1)) {
       const before = text[at - 1] ?? ' ';
       const after = text[at + path.length] ?? ' ';
       if (/[\w.-]/.test(before) || /[\w-]/.test(after)) continue;
-      if (site.written.hasWord(path, path)) continue;
+      if (written.hasWord(path, path)) continue;
       return [
         {
           code: 'path-of-this-machine',
@@ -152,104 +120,22 @@ function machinePaths(file: string, text: string, site: SiteIndex): GateFault[] 
 
 const notText = /\b(?:NaN|undefined|Infinity)\b|\[object \w+\]/;
 
-function faultsOfPage(file: string, html: string, site: SiteIndex): GateFault[] {
-  const { links, ids } = glanceAt(html);
-  site.ids.set(file, ids);
-  const broken = new Map<string, GateFault>();
-  for (const link of links) {
-    if (site.sound.has(link)) continue;
-    const fault = followLink(link, file, ids, site);
-    if (fault === null) {
-      // An address from the root means the same on every page; fragments are looked up at the end.
-      if (link.startsWith('/') && !link.includes('#')) site.sound.add(link);
-    } else if (!site.written.hasLink(link)) broken.set(link, { ...fault, page: addressOf(file) });
-  }
+function faultsOfPage(file: string, html: string, links: LinkFollower, written: WrittenText): GateFault[] {
+  const broken = links.brokenOn(file, glanceAt(html));
   const suspicious = notText.test(html);
   if (broken.size === 0 && !suspicious) return [];
   const scanned = scanPage(html);
   return [
-    ...(suspicious ? wrongTexts(addressOf(file), scanned, site) : []),
+    ...(suspicious ? wrongTexts(addressOf(file), scanned, written) : []),
     ...[...new Set(scanned.links)].flatMap((link) => broken.get(link) ?? []),
   ];
 }
 
-function wrongTexts(page: string, { texts, spoken }: ScannedPage, site: SiteIndex): GateFault[] {
+function wrongTexts(page: string, { texts, spoken }: ScannedPage, written: WrittenText): GateFault[] {
   return [...texts, ...spoken].flatMap((text) => {
     const word = text.match(notText)?.[0];
-    if (word === undefined || site.written.hasWord(word, text)) return [];
+    if (word === undefined || written.hasWord(word, text)) return [];
     const message = `The page ${page} says "${word}" where a value belongs: "${text.trim().slice(0, 80)}".`;
     return [{ code: 'not-a-text' as const, page, message }];
   });
-}
-
-/** Null where a link leads somewhere, or to another host. */
-function followLink(
-  link: string,
-  file: string,
-  ids: ReadonlySet<string>,
-  site: SiteIndex,
-): Pick<GateFault, 'code' | 'message'> | null {
-  if (/^(?:[a-z][a-z0-9+.-]*:|\/\/)/i.test(link)) return null;
-  const page = addressOf(file);
-  const broken = (why: string): Pick<GateFault, 'code' | 'message'> => ({
-    code: 'link-broken',
-    message: `The page ${page} links to ${link === '' ? 'an empty address' : link}, ${why}.`,
-  });
-  const [beforeFragment = '', fragment = ''] = split(link, '#');
-  const path = split(beforeFragment, '?')[0] ?? '';
-  if (path === '') {
-    if (link === '') return broken('which leads nowhere');
-    return fragment === '' || fragment === 'top' || ids.has(decoded(fragment))
-      ? null
-      : {
-          code: 'fragment-missing',
-          message: `The page ${page} links to #${fragment}, and nothing on it has that id.`,
-        };
-  }
-  const target = resolved(path, `${site.base}${page.slice(1)}`);
-  if (target === null) return broken('which is no address');
-  if (!target.startsWith(site.base)) return broken(`which is outside the site's base path ${site.base}`);
-  const address = `/${target.slice(site.base.length)}`;
-  if (!site.addresses.has(address)) return broken('where there is nothing');
-  if (fragment !== '' && address.endsWith('/')) {
-    site.wanted.push({ target: `${address.slice(1)}index.html`, fragment: decoded(fragment), link, file });
-  }
-  return null;
-}
-
-async function missingFragments(site: SiteIndex): Promise<GateFault[]> {
-  const faults: GateFault[] = [];
-  for (const { target, fragment, link, file } of site.wanted) {
-    if (site.ids.get(target)?.has(fragment) === true || site.written.hasLink(link)) continue;
-    const { links } = scanPage(await readFile(join(site.folder, file), 'utf8'));
-    if (!links.includes(link)) continue;
-    const page = addressOf(file);
-    faults.push({
-      code: 'fragment-missing',
-      page,
-      message: `The page ${page} links to ${addressOf(target)}#${fragment}, and nothing there has that id.`,
-    });
-  }
-  return faults;
-}
-
-function split(text: string, at: string): [string, string] {
-  const index = text.indexOf(at);
-  return index === -1 ? [text, ''] : [text.slice(0, index), text.slice(index + 1)];
-}
-
-function resolved(path: string, from: string): string | null {
-  try {
-    return decodeURIComponent(new URL(path, `https://site.invalid${from}`).pathname);
-  } catch {
-    return null;
-  }
-}
-
-function decoded(fragment: string): string {
-  try {
-    return decodeURIComponent(fragment);
-  } catch {
-    return fragment;
-  }
 }

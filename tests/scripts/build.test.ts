@@ -1,4 +1,13 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -84,6 +93,17 @@ describe('a build', () => {
     expect(code).toBe(1);
     expect(error).toContain('Not built: 1 error, and --strict allows none.');
     expect(await bytesOf(out())).toEqual(before);
+  });
+
+  it('killed with the old site aside is put right by the next command, even one that fails', async () => {
+    const before = await bytesOf(out());
+    const args = ['old-aside', '--content', content(), '--out', out(), '--now', '2027-06-01'];
+    const killed = spawnSync(process.execPath, [join(import.meta.dirname, 'killed-build.ts'), ...args]);
+    expect(killed.signal).toBe('SIGKILL');
+    expect(existsSync(out())).toBe(false);
+    expect((await build(out(), ['--strict'])).code).toBe(1);
+    expect(await bytesOf(out())).toEqual(before);
+    expect(readdirSync(folder).filter((name) => name.startsWith('.'))).toEqual([]);
   });
 
   it('does not lose an address: a removed entry stops it and the last site stays', async () => {
