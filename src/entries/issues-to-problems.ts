@@ -4,7 +4,7 @@ import { fieldName } from './field-name.ts';
 import { problemAt } from './make-problem.ts';
 import type { Problem } from './problem.ts';
 import { type ProblemCode, problemCodes } from './problem-codes.ts';
-import { describedAt, keysAt, schemasAt } from './schema/field-at.ts';
+import { describedAt, keysAt, mayBeAbsent, schemasAt } from './schema/field-at.ts';
 import type { Refusal } from './schema/leaf.ts';
 import type { Path, SourceDocument } from './source.ts';
 
@@ -72,6 +72,7 @@ function ofIssue(context: IssueContext, issue: z.core.$ZodIssue, above: Path): P
   const path = [...above, ...pathOf(issue.path)];
   switch (issue.code) {
     case 'custom':
+      if (issue.input === '') return [wrongShape(context, path, '')];
       return [ofRefusal(context.source, path, issue.params as unknown as Refusal)];
     case 'unrecognized_keys':
       return issue.keys.slice(0, mostProblems + 1).map((key) => unknownKey(context, path, key));
@@ -165,7 +166,7 @@ function wrongShape(context: IssueContext, path: Path, input: unknown): Problem 
   const how = line === null ? '' : ` Write it like \`${line}\`.`;
   if (input === '' || (Array.isArray(input) && input.length === 0))
     return problemAt(context.source, path, 'value', 'empty-field', {
-      message: `${name}: nothing is written here; leave the key out where you have nothing to say.${how}`,
+      message: `${name}: nothing is written here${mayBeAbsent(context.schema, path) ? '; leave it out where you have nothing to say' : ', and it is required'}.${how}`,
       found: '',
       accepted: wanted,
       suggestion: line,

@@ -2,7 +2,7 @@ import type { Condition } from '../model/challenge.ts';
 import { ofRefusal } from './issues-to-problems.ts';
 import type { Problem } from './problem.ts';
 import { readFigure, readLimit } from './rule-words.ts';
-import { factKeys } from './schema/challenge.ts';
+import { factKeys } from './schema/conditions.ts';
 import type { Path, SourceDocument } from './source.ts';
 
 /**

@@ -8,7 +8,7 @@ import { readFields } from './draft.ts';
 import { ofRefusal } from './issues-to-problems.ts';
 import type { Problem } from './problem.ts';
 import { readFigure } from './rule-words.ts';
-import { factKeys } from './schema/challenge.ts';
+import { factKeys } from './schema/conditions.ts';
 import type { Reading } from './schema/leaf.ts';
 import { type RulingFields, ruling as schema } from './schema/ruling.ts';
 import type { Path, SourceDocument } from './source.ts';

@@ -29,13 +29,16 @@ describe('a field of an entry', () => {
 
   it('needs a value', () => {
     expect(more('nose:')).toEqual([
-      '8:1 empty-field: `nose`: nothing is written here. Write a value, or leave the key out.',
+      '8:1 empty-field: `nose`: nothing is written here; leave it out where you have nothing to say. Write it like `nose: 310 mm`.\n-> nose: 310 mm',
     ]);
     expect(more('fin:')).toEqual([
-      '8:1 empty-field: `fin`: nothing is written here; leave the key out where you have nothing to say. Write it like `fin: { area: 7 dm2, arm: 1.4 m, count: 1 }`.\n-> fin: { area: 7 dm2, arm: 1.4 m, count: 1 }',
+      '8:1 empty-field: `fin`: nothing is written here; leave it out where you have nothing to say. Write it like `fin: { area: 7 dm2, arm: 1.4 m, count: 1 }`.\n-> fin: { area: 7 dm2, arm: 1.4 m, count: 1 }',
+    ]);
+    expect(allTold(entryOf(smallestEntry.replace('amarsh', '[]')))).toEqual([
+      '3:10 empty-field: `builder`: nothing is written here, and it is required. Write it like `builder: { handle: amarsh, name: A. Marsh, club: Fenside Flyers }`.\n-> builder: { handle: amarsh, name: A. Marsh, club: Fenside Flyers }',
     ]);
     expect(allTold(entryOf(smallestEntry.replace('[{ count: 2 }]', '[]')))).toEqual([
-      '7:9 empty-field: `motors`: nothing is written here; leave the key out where you have nothing to say. Write it like `motors: [{ count: 2, rotation: clockwise }]`.\n-> motors: [{ count: 2, rotation: clockwise }]',
+      '7:9 empty-field: `motors`: nothing is written here, and it is required. Write it like `motors: [{ count: 2, rotation: clockwise }]`.\n-> motors: [{ count: 2, rotation: clockwise }]',
     ]);
   });
 

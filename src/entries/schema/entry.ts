@@ -78,7 +78,7 @@ const glide = fields({
 /** An aircraft in a challenge, with its setups and flights. */
 export const entry = fields({
   name: text().meta({ title: 'Name', description: 'Of the aircraft', example: 'Reedling' }),
-  builder: oneOrMany(builder).meta({
+  builder: oneOrMany(builder, 1).meta({
     title: 'Builder',
     description: 'A handle, a map with handle, name and club, or a list of them for a team',
     example: '{ handle: amarsh, name: A. Marsh, club: Fenside Flyers }',

@@ -42,6 +42,14 @@ export function keysAt(schema: z.core.$ZodType, path: Path): string[] {
   );
 }
 
+/** Whether the field at a path may be left out; an item of a list may. */
+export function mayBeAbsent(schema: z.core.$ZodType, path: Path): boolean {
+  const key = path.at(-1);
+  if (key === undefined) return false;
+  const fields = schemasAt(schema, path.slice(0, -1)).map((parent) => innerOf(parent, key));
+  return typeof key === 'number' || fields.some((field) => field instanceof z.ZodOptional);
+}
+
 function innerOf(form: z.core.$ZodType, key: string | number): z.core.$ZodType | null {
   if (form instanceof z.ZodObject) return form.shape[String(key)] ?? form.def.catchall ?? null;
   if (form instanceof z.ZodArray) return form.element;

@@ -1,0 +1,60 @@
+import { date } from './date-field.ts';
+import { fields } from './fields.ts';
+import { count, plainNumber, quantity } from './quantity-field.ts';
+import { slug, text } from './text-field.ts';
+import { word, yesNo } from './word-field.ts';
+
+/** How official times make a score. */
+export const scoring = fields({
+  method: word(['best', 'sum', 'mean', 'rounds'])
+    .meta({ title: 'Method', description: 'How flights make a score', example: 'best' })
+    .optional(),
+  flights: count(1)
+    .meta({ title: 'Flights', description: 'How many best flights sum and mean take', example: '3' })
+    .optional(),
+  scale: fields({
+    by: text().meta({ title: 'By', description: 'A figure of the model', example: 'span' }),
+    reference: text().meta({
+      title: 'Reference',
+      description: 'The value at which the score stays as it is',
+      example: '2.4 m',
+    }),
+    power: plainNumber().meta({
+      title: 'Power',
+      description: 'A positive power favours large models',
+      example: '0.5',
+    }),
+  })
+    .meta({
+      title: 'Scale',
+      description: 'Handicap: score × (figure of the model / reference) to the power',
+      example: '{ by: span, reference: 2.4 m, power: 0.5 }',
+    })
+    .optional(),
+  provisional: word(['apart', 'ranked'])
+    .meta({
+      title: 'Provisional',
+      description: 'Whether provisional flights are listed apart, with their claims, or ranked',
+      example: 'apart',
+    })
+    .optional(),
+});
+
+/** One round, where the method is rounds. */
+export const round = fields({
+  id: slug().meta({ title: 'Id', description: 'The name by which flights name it', example: 'r1' }),
+  maximum: quantity('time').meta({
+    title: 'Maximum',
+    description: 'A longer flight scores this much in the round',
+    example: '180 s',
+  }),
+  from: date().meta({ title: 'From', description: 'Its first day', example: '2027-06-01' }).optional(),
+  to: date().meta({ title: 'To', description: 'Its last day', example: '2027-06-02' }).optional(),
+  'fly-off': yesNo()
+    .meta({
+      title: 'Fly-off',
+      description: 'Only for entries that flew every maximum before',
+      example: 'true',
+    })
+    .optional(),
+});
