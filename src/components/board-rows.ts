@@ -90,7 +90,8 @@ function boardFigure(almanac: Almanac, figures: FigureSet, id: string): string |
     ? [whole]
     : figures.motors.map((motor) => motor.get(id)).filter((figure) => isPresent(figure));
   if (present.length === 0) return null;
-  return present.map((figure) => firstPlain(measureOfFigure(figure), almanac.site.units)).join(' / ');
+  const texts = present.map((figure) => firstPlain(measureOfFigure(figure), almanac.site.units));
+  return [...new Set(texts)].join(' / ');
 }
 
 /** The step of a tie-break as the contest names it, in words. */

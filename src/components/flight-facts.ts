@@ -2,7 +2,6 @@ import type { FlightRecord } from '../almanac/almanac.ts';
 import type { Flight, Weather } from '../model/entry.ts';
 import type { Quantity } from '../quantities/quantity.ts';
 import { listed, words } from '../words.ts';
-import { figureLines } from './figure-lines.ts';
 import { firstPlain, measureOfQuantity, secondsText } from './measure.ts';
 import { timeText } from './rule-sentences.ts';
 import { type UnitPair, unitPairs } from './units-shown.ts';
@@ -57,7 +56,6 @@ export function flightFacts(record: FlightRecord, system: System): FlightFact[] 
     [say.weather, weather(flight.weather, show)],
     [say.rubberState, rubberState(flight, show)],
     [say.note, flight.note],
-    [say.figuresOfFlight, ownFigures(record, system)],
   ];
   return lines.flatMap(([label, text]) => (text === null || text === '' ? [] : [{ label, text }]));
 }
@@ -96,11 +94,6 @@ function rubberState(flight: Flight, show: (quantity: Quantity, units: UnitPair)
   ]
     .filter((part) => part !== null)
     .join(', ');
-}
-
-function ownFigures(record: FlightRecord, system: System): string | null {
-  const { present } = figureLines(record.figures);
-  return present.map(({ name, measure }) => `${name} ${firstPlain(measure, system)}`).join('; ');
 }
 
 /** The official time with its ±, such as "41.60 ± 0.11 s". */

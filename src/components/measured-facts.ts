@@ -57,7 +57,7 @@ export function motorFacts(motor: Motor): FactRow[] {
   rows.text(say.rotation, motor.rotation === null ? null : words.rotation[motor.rotation]);
   rows.text(say.faces, motor.faces === null ? null : say[motor.faces]);
   for (const place of motor.at ?? [])
-    rows.measure(motor.side === null ? say.at : `${say.at}, ${say.side[motor.side]}`, place, unitPairs.size);
+    rows.measure(motor.side === null ? say.at : say.side[motor.side], place, unitPairs.size);
   rows.measure(say.hooks, motor.hooks, unitPairs.size);
   rows.measure(say.stripWidth, skein?.strip?.width, unitPairs.size);
   rows.measure(say.stripThickness, skein?.strip?.thickness, unitPairs.size);

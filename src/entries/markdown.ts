@@ -27,11 +27,20 @@ const schema: Schema = {
 
 const deepestHeading = 6;
 
-/** Headings of a text begin below those of the page it stands in. */
+/**
+ * Headings of a text begin right below those of the page it stands in and leave no level out, whether its writer began
+ * with `#` or with `##`.
+ */
 function shiftHeadings(shift: number) {
   return () => (tree: Text) => {
+    const depths = new Set<number>();
+    visit(tree, 'heading', ({ depth }) => {
+      depths.add(depth);
+    });
+    const levels = [...depths].sort((a, b) => a - b);
     visit(tree, 'heading', (heading) => {
-      heading.depth = Math.min(deepestHeading, heading.depth + shift) as typeof heading.depth;
+      const level = levels.indexOf(heading.depth) + 1 + shift;
+      heading.depth = Math.min(deepestHeading, level) as typeof heading.depth;
     });
   };
 }

@@ -38,7 +38,9 @@ async function launchPackaged(): Promise<BrowserServer> {
     await readFile(new URL('../../node_modules/@sparticuz/chromium/package.json', import.meta.url), 'utf8'),
   );
   const version =
-    typeof described === 'object' && described !== null && 'version' in described ? described.version : 'unknown';
+    typeof described === 'object' && described !== null && 'version' in described
+      ? described.version
+      : 'unknown';
   // The package unpacks to the temporary folder and takes whatever lies there already, of any version.
   const folder = new URL(`../../node_modules/.cache/chromium-${String(version)}`, import.meta.url).pathname;
   mkdirSync(folder, { recursive: true });

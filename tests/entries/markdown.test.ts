@@ -62,10 +62,15 @@ describe('what people write', () => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
+  it('begins right below the title of the page and leaves no level out, however its writer began', () => {
+    expect(renderMarkdown('## a\n\n#### b\n\n## c')).toBe('<h2>a</h2>\n<h3>b</h3>\n<h2>c</h2>');
+  });
+
   it('shifts headings as far as asked, never beyond six', () => {
     expect(createMarkdown({ headingShift: 2 })('# a')).toBe('<h3>a</h3>');
     expect(renderMarkdown('# a', { headingShift: 0 })).toBe('<h1>a</h1>');
-    expect(renderMarkdown('###### a')).toBe('<h6>a</h6>');
+    const all = renderMarkdown('# a\n\n## b\n\n### c\n\n#### d\n\n##### e\n\n###### f');
+    expect(all.match(/<h\d>/g)).toEqual(['<h2>', '<h3>', '<h4>', '<h5>', '<h6>', '<h6>']);
   });
 
   it('marks links that lead away, and only those', () => {

@@ -1,13 +1,10 @@
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { build } from 'astro';
+import { renderingFolder, renderSite } from '../../scripts/render-site.ts';
 import type { Almanac } from '../../src/almanac/almanac.ts';
-import { handOver } from '../../src/almanac/handover.ts';
 
 /** A site built from an almanac written by hand. */
 export interface BuiltPages {
-  readonly folder: string;
   readonly page: (path: string) => Promise<string>;
   readonly remove: () => Promise<void>;
 }
@@ -15,19 +12,13 @@ export interface BuiltPages {
 /** The path below which the pages are built: two folders deep, so that a link without it breaks. */
 export const base = '/club/trials/';
 
-/** Builds the pages of an almanac into a temporary folder. */
+/** Renders the pages of an almanac into a folder of their own. */
 export async function buildPages(almanac: Almanac): Promise<BuiltPages> {
-  const folder = await mkdtemp(join(tmpdir(), 'last-turn-pages-'));
-  handOver(almanac);
-  await build({
-    root: new URL('../..', import.meta.url).pathname,
-    outDir: folder,
-    base,
-    logLevel: 'error',
-  });
+  const folder = await renderingFolder();
+  const site = await renderSite(almanac, { origin: 'https://marsh.example', base }, folder);
   return {
-    folder,
-    page: (path) => readFile(join(folder, path.endsWith('/') ? `${path}index.html` : path), 'utf8'),
+    page: (path) =>
+      readFile(join(site, path === '' || path.endsWith('/') ? `${path}index.html` : path), 'utf8'),
     remove: () => rm(folder, { recursive: true, force: true }),
   };
 }

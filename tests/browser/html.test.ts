@@ -1,0 +1,48 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { HtmlValidate } from 'html-validate';
+import { describe, expect, inject, it } from 'vitest';
+import { onePageOfEachKind } from './page-types.ts';
+
+const folder = inject('siteFolder');
+const pages = await onePageOfEachKind(folder);
+
+const validator = new HtmlValidate({
+  extends: ['html-validate:standard', 'html-validate:a11y'],
+  rules: {
+    // Matters of taste that the site generator decides: how void elements and the doctype are written.
+    'void-style': 'off',
+    'doctype-style': 'off',
+    'no-trailing-whitespace': 'off',
+    // A focusable region around a wide table is what WCAG 2.2 asks for (2.1.1), and a section cannot stand in for it.
+    'prefer-native-element': ['error', { exclude: ['region'] }],
+  },
+});
+
+describe.for(pages)('$kind, at /$path', ({ path }) => {
+  const file = path.endsWith('.html') ? path : `${path}index.html`;
+
+  it('is valid HTML', async () => {
+    const report = await validator.validateString(await readFile(join(folder, file), 'utf8'));
+    const faults = report.results.flatMap(({ messages }) =>
+      messages.map(({ ruleId, message, line, column }) => `${line}:${column} ${ruleId}: ${message}`),
+    );
+    expect(faults).toEqual([]);
+  });
+
+  it('has one h1, a language, a description and the content policy', async () => {
+    const html = await readFile(join(folder, file), 'utf8');
+    expect(html.match(/<h1[ >]/g)).toHaveLength(1);
+    expect(html).toMatch(/<html lang="en">/);
+    expect(html).toMatch(/<meta name="description" content="[^"]{10,}">/);
+    expect(html).toContain("default-src 'none'");
+    expect(html).not.toMatch(/<style|<script|\sstyle="|\son[a-z]+="/);
+  });
+});
+
+describe('the validator', () => {
+  it('objects to a paragraph that holds a division', async () => {
+    const report = await validator.validateString('<p><div>no</div></p>');
+    expect(report.valid).toBe(false);
+  });
+});

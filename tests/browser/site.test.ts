@@ -1,0 +1,96 @@
+import axe from 'axe-core';
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { onePageOfEachKind } from './page-types.ts';
+import { openPage } from './watched-page.ts';
+
+const address = inject('siteAddress');
+const pages = await onePageOfEachKind(inject('siteFolder'));
+let browser: Browser;
+
+beforeAll(async () => {
+  browser = await chromium.connect(inject('browserEndpoint'));
+});
+
+afterAll(async () => {
+  await browser.close();
+});
+
+describe.for(pages)('$kind, at /$path', ({ path }) => {
+  it('opens below the base path with no error, no violation of its policy and no request to another host', async () => {
+    const { page, errors, foreign, close } = await openPage(browser, address);
+    const response = await page.goto(address + path);
+    expect(response?.status()).toBe(200);
+    // The style sheets arrived: without them the body's own margin of 8 px would stand.
+    expect(await page.evaluate(() => getComputedStyle(document.body).margin)).toBe('0px');
+    expect(errors).toEqual([]);
+    expect(foreign).toEqual([]);
+    await close();
+  });
+
+  it('says the same with scripts off', async () => {
+    const on = await openPage(browser, address);
+    const off = await openPage(browser, address, { javaScriptEnabled: false });
+    await on.page.goto(address + path);
+    await off.page.goto(address + path);
+    const text = (await off.page.locator('main').textContent())?.trim();
+    expect(text).toMatch(/\w/);
+    expect(text).toBe((await on.page.locator('main').textContent())?.trim());
+    await on.close();
+    await off.close();
+  });
+
+  // WCAG 2.2, success criterion 1.4.10: no scrolling in two directions at a width of 320 CSS pixels.
+  it('needs no sideways scrolling at 320 px', async () => {
+    const { page, close } = await openPage(browser, address, { viewport: { width: 320, height: 700 } });
+    await page.goto(address + path);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+    await close();
+  });
+
+  it.for(['light', 'dark'] as const)('has nothing that axe objects to, in %s', async (colorScheme) => {
+    const { page, close } = await openPage(browser, address, { colorScheme });
+    await page.goto(address + path);
+    await page.evaluate(axe.source);
+    const results = await page.evaluate(() =>
+      window.axe.run(document, {
+        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      }),
+    );
+    // Axe looked at real things: a page that did not load would have nothing to object to either.
+    expect(results.passes.length).toBeGreaterThan(10);
+    expect(
+      results.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' | ')}`),
+    ).toEqual([]);
+    await close();
+  });
+});
+
+describe('keyboard', () => {
+  it('reaches the content first, by the skip link', async () => {
+    const { page, close } = await openPage(browser, address);
+    await page.goto(address);
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('href'))).toBe('#content');
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('content');
+    await close();
+  });
+});
+
+describe('the guards themselves', () => {
+  it('see an error of the console, a refused request and a fault of accessibility', async () => {
+    const { page, errors, foreign, close } = await openPage(browser, address);
+    await page.goto(address);
+    await page.evaluate(() => {
+      const picture = document.createElement('img');
+      picture.src = 'https://other.example/picture.png';
+      document.querySelector('main')?.append(picture);
+    });
+    await expect.poll(() => errors.length + foreign.length).toBeGreaterThan(0);
+    await page.evaluate(axe.source);
+    const results = await page.evaluate(() => window.axe.run(document, { runOnly: ['wcag2a'] }));
+    expect(results.violations.map(({ id }) => id)).toContain('image-alt');
+    await close();
+  });
+});

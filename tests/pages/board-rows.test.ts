@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { boardRows, targetLineAfter } from '../../src/components/board-rows.ts';
+import { almanacOf, challengeRecord, entryRecord } from './almanac-fixture.ts';
+
+function rowsOf(times: readonly number[]) {
+  const record = challengeRecord(times);
+  return boardRows(almanacOf([record]), record, record.result.standings);
+}
+
+describe('target line', () => {
+  it('stands after those who reached the target, ends included', () => {
+    expect(targetLineAfter(rowsOf([44, 30, 29.9]))).toBe(2);
+  });
+
+  it('stands on top where nobody did, and at the bottom where all did', () => {
+    expect(targetLineAfter(rowsOf([29, 12]))).toBe(0);
+    expect(targetLineAfter(rowsOf([44, 31]))).toBe(2);
+    expect(targetLineAfter([])).toBe(0);
+  });
+
+  it('is left out where a handicap mixes both sides', () => {
+    expect(targetLineAfter(rowsOf([29, 44]))).toBeNull();
+  });
+});
+
+describe('board rows', () => {
+  it('name a junior by handle only, also where the builder’s file says so and the entry does not', () => {
+    const record = challengeRecord(
+      [40],
+      [
+        entryRecord('kite', 40, {
+          builders: [{ handle: 'small-fox', name: 'Real Name', club: 'Club', junior: false }],
+        }),
+      ],
+    );
+    const almanac = almanacOf([record], {
+      builders: [
+        {
+          builder: {
+            handle: 'small-fox',
+            name: 'Real Name',
+            club: null,
+            junior: true,
+            link: null,
+            formerly: [],
+            body: '',
+          },
+          entries: [],
+          html: '',
+        },
+      ],
+    });
+    const [row] = boardRows(almanac, record, record.result.standings);
+    expect(row?.builders).toEqual([{ handle: 'small-fox', name: 'small-fox', club: null, hasPage: true }]);
+  });
+
+  it('keep an aircraft of a frozen result that can no longer be read, by the name it was frozen with', () => {
+    const record = challengeRecord([40, 35]);
+    const frozen = {
+      format: 1,
+      generator: '0.1.0',
+      closed: '2031-12-01',
+      challenge: { id: 'spring', title: '', opens: '', closes: '' },
+      standings: [],
+      divisions: {},
+      claims: [],
+      unplaced: [],
+      records: [],
+      entries: [{ id: 'm2', name: 'Gone but placed', builders: ['mthorn'], flights: [], facts: {} }],
+    } as const;
+    const later = { ...record, frozen, entries: record.entries.slice(0, 1) };
+    const rows = boardRows(almanacOf([later]), later, record.result.standings);
+    expect(rows[1]).toMatchObject({ name: 'Gone but placed', published: false, place: 2 });
+  });
+});

@@ -1,0 +1,135 @@
+import rehypeParse from 'rehype-parse';
+import { unified } from 'unified';
+import { visit } from 'unist-util-visit';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { almanacOf, challengeRecord, entryRecord, flight } from './almanac-fixture.ts';
+import { type BuiltPages, base, buildPages } from './build-site.ts';
+
+/** What is shown of a page, and the names of its elements. */
+function parsed(html: string): { readonly text: string; readonly elements: ReadonlySet<string> } {
+  const texts: string[] = [];
+  const elements = new Set<string>();
+  visit(unified().use(rehypeParse).parse(html), (node) => {
+    if (node.type === 'text') texts.push(node.value);
+    if (node.type === 'element') elements.add(node.tagName);
+  });
+  return { text: texts.join(' '), elements };
+}
+
+/** Rows of the standings, the target line apart. */
+function placesOn(html: string): number {
+  return html.match(/<td class="number place">/g)?.length ?? 0;
+}
+
+describe('a site with one challenge', () => {
+  let site: BuiltPages;
+
+  beforeAll(async () => {
+    const withdrawn = entryRecord('tern', 20, {
+      flights: [flight(2, 20)],
+      withdrawn: { date: '2031-08-01', reason: 'sold' },
+      name: 'Tern <script>alert(1)</script> & Sons',
+    });
+    const junior = entryRecord('wren', 19, {
+      builders: [{ handle: 'small-fox', name: 'Secret Name', club: null, junior: true }],
+    });
+    const record = challengeRecord(
+      [44, 31, 20, 19],
+      [entryRecord('heron', 44), entryRecord('bittern', 31), withdrawn, junior],
+    );
+    site = await buildPages(
+      almanacOf([record], {
+        leftOut: [{ challenge: 'spring', entry: 'broken' }],
+        redirects: new Map([['/entries/spring/old-name/', '/entries/spring/heron/']]),
+      }),
+    );
+  });
+
+  afterAll(() => site.remove());
+
+  it('draws the target line between those who reached it and the others', async () => {
+    const board = await site.page('challenges/spring/');
+    const order = [...board.matchAll(/Model heron|Model bittern|target 30|Tern|Model wren/g)].map(
+      ([text]) => text,
+    );
+    expect(order).toEqual(['Model heron', 'Model bittern', 'target 30', 'Tern', 'Model wren']);
+    expect(board).toContain('reached by 2');
+  });
+
+  it('prints what people wrote as text, never as markup', async () => {
+    const { text, elements } = parsed(await site.page('entries/spring/tern/'));
+    expect(text).toContain('Tern <script>alert(1)</script> & Sons');
+    expect(text).toContain('a <thin> shim');
+    expect([...elements]).not.toContain('script');
+    expect([...elements]).not.toContain('thin');
+    expect([...elements]).toContain('h1');
+  });
+
+  it('says that an entry is withdrawn', async () => {
+    expect(await site.page('entries/spring/tern/')).toContain(
+      'This aircraft has been withdrawn from the challenge.',
+    );
+  });
+
+  it('says of an entry left out that it is being looked at, and names no fault', async () => {
+    const page = await site.page('entries/spring/broken/');
+    expect(page).toContain('is being looked at');
+    expect(page).toContain('content="noindex"');
+    expect(parsed(page).text).not.toMatch(/error|fault|wrong|invalid|mistake/i);
+    expect(await site.page('left-out/')).toContain(`href="${base}entries/spring/broken/"`);
+  });
+
+  it('leads an old address on, for readers and for search engines', async () => {
+    const page = await site.page('entries/spring/old-name/');
+    expect(page).toContain(`content="0; url=${base}entries/spring/heron/"`);
+    expect(page).toContain(`<a href="${base}entries/spring/heron/">`);
+    expect(page).toContain(
+      '<link rel="canonical" href="https://marsh.example/club/trials/entries/spring/heron/">',
+    );
+  });
+
+  it('shows a junior by handle only and asks not to be indexed', async () => {
+    const page = await site.page('entries/spring/wren/');
+    expect(page).toContain('small-fox');
+    expect(page).not.toContain('Secret Name');
+    expect(page).toContain('<meta name="robots" content="noindex">');
+    expect(await site.page('entries/spring/heron/')).not.toContain('name="robots"');
+  });
+
+  it('says why a figure is absent', async () => {
+    expect(await site.page('entries/spring/heron/')).toContain('needs the tailplane’s arm');
+  });
+
+  it('marks links that people wrote', async () => {
+    expect(await site.page('entries/spring/heron/')).toContain(
+      '<a href="https://video.example/abc" rel="nofollow ugc noopener">',
+    );
+  });
+
+  it('prints amendments with date and reason, and the cautions', async () => {
+    const rules = await site.page('challenges/spring/rules/');
+    expect(rules).toContain('<time datetime="2031-04-20">20 April 2031</time>');
+    expect(rules).toContain('Why: Lone builders could not enter');
+    expect(rules).toContain('Never leave a model wound');
+  });
+});
+
+describe.each([0, 1, 40, 1000])('a board of %i aircraft', (count) => {
+  it('shows them all, or says that there are none', async () => {
+    const times = Array.from({ length: count }, (_, index) => 60 - (index * 50) / Math.max(count, 1));
+    const site = await buildPages(almanacOf([challengeRecord(times)]));
+    const board = await site.page('challenges/spring/');
+    expect(placesOn(board)).toBe(count);
+    expect(board.includes('No aircraft has been entered yet.')).toBe(count === 0);
+    expect(board).not.toMatch(/undefined|NaN|\[object/);
+    await site.remove();
+  });
+});
+
+describe('a site without a challenge', () => {
+  it('has a front page that says so', async () => {
+    const site = await buildPages(almanacOf([]));
+    expect(await site.page('')).toContain('No challenge has been announced yet.');
+    await site.remove();
+  });
+});

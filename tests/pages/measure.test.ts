@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { measureOf, secondsText } from '../../src/components/measure.ts';
+import { unitPairs } from '../../src/components/units-shown.ts';
+
+const space = '\u00a0';
+
+describe('measureOf', () => {
+  // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959): 508 mm are 20 in.
+  it('shows both systems, the ± to two digits and the value to the same place', () => {
+    expect(measureOf(0.508, 0.00254, 'length', unitPairs.size)).toEqual({
+      metric: `508.0 ± 2.5${space}mm`,
+      imperial: `20.00 ± 0.10${space}in`,
+      metricPlain: `508${space}mm`,
+      imperialPlain: `20${space}in`,
+    });
+  });
+
+  it('writes no unit beside a pure number and raises powers', () => {
+    expect(measureOf(0.5, 0, 'number', unitPairs.plain).metric).toBe('0.5');
+    expect(measureOf(0.4, 0.01, 'area', unitPairs.area).metric).toBe(`40.0 ± 1.0${space}dm²`);
+  });
+
+  it('sets the degree sign close to both numbers', () => {
+    expect(measureOf(Math.PI / 60, Math.PI / 180, 'angle', unitPairs.angle).metric).toBe('3.0° ± 1.0°');
+  });
+
+  it('promises no more than its ± holds where that is left out', () => {
+    expect(measureOf(1.23456, 0.034, 'length', unitPairs.span).metricPlain).toBe(`1.23${space}m`);
+  });
+});
+
+describe('secondsText', () => {
+  it('has no ± where there is none', () => {
+    expect(secondsText(44.2, 0)).toBe(`44.2${space}s`);
+    expect(secondsText(44.2, 0.1)).toBe(`44.20 ± 0.10${space}s`);
+  });
+});
