@@ -1,6 +1,6 @@
 import { readFile, realpath, rm, writeFile } from 'node:fs/promises';
 import { homedir, tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { join, resolve, sep } from 'node:path';
 import type { Almanac } from '../src/almanac/almanac.ts';
 import { readAlmanac } from '../src/almanac/read-almanac.ts';
 import { addressesFile, addressesOf, addressesText, readAddresses } from '../src/publish/addresses.ts';
@@ -114,7 +114,7 @@ export function main(argv: readonly string[], effects: SwapEffects = { reached: 
 }
 
 function refuseOverlap(out: string, content: string): void {
-  const inside = (inner: string, outer: string) => inner === outer || inner.startsWith(`${outer}/`);
+  const inside = (inner: string, outer: string) => inner === outer || inner.startsWith(join(outer, sep));
   if (inside(content, out) || inside(projectFolder, out))
     throw new UsageError(`The site cannot be built into ${out}: that folder holds what it is built from.`);
   if (inside(out, content))
