@@ -1,5 +1,6 @@
 import type { FrozenResult } from '../contest/frozen.ts';
 import type { ContestResult, JudgedEntry, JudgedFlight } from '../contest/standing.ts';
+import type { FileAccount, ReadPhoto } from '../entries/content.ts';
 import type { Problem } from '../entries/problem.ts';
 import type { FigureSet } from '../figures/figure.ts';
 import type { Batch } from '../model/batch.ts';
@@ -16,18 +17,6 @@ export interface FlightRecord {
   readonly figures: FigureSet;
 }
 
-export interface PhotoRecord {
-  readonly file: string;
-  readonly alt: string;
-  /** Path of the original, relative to the content folder, with `/`. */
-  readonly source: string;
-  /** First 16 hexadecimal digits of the SHA-256 of the original's bytes: names the published copies. */
-  readonly hash: string;
-  /** Of the picture turned upright, in pixels. */
-  readonly width: number;
-  readonly height: number;
-}
-
 /** One aircraft with everything known of it: what the entry page shows. */
 export interface EntryRecord {
   readonly entry: Entry;
@@ -41,7 +30,7 @@ export interface EntryRecord {
   /** Figures of the model for every setup, in the entry's order. */
   readonly setupFigures: readonly FigureSet[];
   readonly flights: readonly FlightRecord[];
-  readonly photos: readonly PhotoRecord[];
+  readonly photos: readonly ReadPhoto[];
   /** Builder's text as safe HTML. */
   readonly html: string;
   /** True where every builder of it is a junior: shown by handle only, not indexed. */
@@ -62,14 +51,6 @@ export interface BuilderRecord {
   readonly builder: Builder;
   readonly entries: readonly { readonly challenge: string; readonly entry: string }[];
   readonly html: string;
-}
-
-/** What became of each file below the content folder. */
-export interface FileAccount {
-  readonly file: string;
-  readonly fate: 'published' | 'left-out' | 'ignored';
-  /** The named rule by which it was ignored, or why it was left out. */
-  readonly why: string | null;
 }
 
 export interface LeftOut {

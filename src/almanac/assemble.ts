@@ -88,8 +88,9 @@ function enter(
   sealFlights: SealFlights,
 ): Entrant {
   const named = withKnownBuilders(read.value, known);
-  const entry: Entry = { ...named, setups: inspectedSetups(named, ruling?.inspections ?? []) };
-  const figures = figuresOfEntry(entry, batches);
+  const inspections = ruling?.inspections ?? [];
+  const entry: Entry = { ...named, setups: inspectedSetups(named, inspections) };
+  const figures = figuresOfEntry(named, inspections, batches);
   return {
     read,
     figures,

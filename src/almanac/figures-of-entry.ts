@@ -1,14 +1,17 @@
 import { evaluate } from '../figures/evaluate.ts';
 import type { FigureSet } from '../figures/figure.ts';
+import { inspectedSetups } from '../figures/inspect.ts';
 import type { Batch } from '../model/batch.ts';
-import type { Entry, Flight, Setup } from '../model/entry.ts';
+import type { Entry, Flight } from '../model/entry.ts';
+import type { Inspection } from '../model/ruling.ts';
 import type { Quantity } from '../quantities/quantity.ts';
 import type { OfficialTime } from '../timing/official-time.ts';
 
 /** The figures of one entry, each set worked out once and only when somebody asks. */
 export interface FiguresOfEntry {
   readonly model: (setup: string | null) => FigureSet;
-  readonly atFlight: (flight: Flight, setup: string | null) => FigureSet;
+  /** Figures of the model with a flight's own mass; with `only`, as if no other inspections had been made. */
+  readonly atFlight: (flight: Flight, setup: string | null, only?: readonly Inspection[]) => FigureSet;
   /** Figures of a flight, with its own mass; of the setup alone where none was flown. */
   readonly flight: (flown: Flown | null, setup: string | null) => FigureSet;
   /** Figures of the model in a setup together with those of the flight that stands for it. */
@@ -21,36 +24,45 @@ interface Flown {
 }
 
 /**
- * @param entry its setups already overlaid with what was inspected
+ * @param entry as its builder wrote it
+ * @param inspections what officials measured of it; laid over the entry's setups
  * @param batches every batch of rubber that could be read, by id
  */
-export function figuresOfEntry(entry: Entry, batches: ReadonlyMap<string, Batch>): FiguresOfEntry {
-  const modelBySetup = new Map<string | null, FigureSet>();
+export function figuresOfEntry(
+  entry: Entry,
+  inspections: readonly Inspection[],
+  batches: ReadonlyMap<string, Batch>,
+): FiguresOfEntry {
+  const worked = new Map<string, FigureSet>();
 
-  function setupById(id: string | null): Setup {
-    return entry.setups.find((setup) => setup.id === id) ?? entry.setups[0];
+  function subject(
+    only: readonly Inspection[],
+    id: string | null,
+    flown: Flown | null,
+    mass: Quantity | null,
+  ) {
+    const setups = inspectedSetups(entry, only);
+    const setup = setups.find((candidate) => candidate.id === id) ?? setups[0];
+    return { design: setup.design, batches, mass, flown };
   }
 
-  function subject(id: string | null, mass: Quantity | null, flown: Flown | null) {
-    return { design: setupById(id).design, batches, mass, flown };
-  }
-
-  function model(id: string | null): FigureSet {
-    const known = modelBySetup.get(id);
+  function model(id: string | null, only: readonly Inspection[] = inspections): FigureSet {
+    const key = `${only.map((inspection) => inspections.indexOf(inspection)).join()} ${id ?? ''}`;
+    const known = worked.get(key);
     if (known !== undefined) return known;
-    const figures = evaluate(subject(id, null, null), 'model');
-    modelBySetup.set(id, figures);
+    const figures = evaluate(subject(only, id, null, null), 'model');
+    worked.set(key, figures);
     return figures;
   }
 
   function flight(flown: Flown | null, id: string | null): FigureSet {
-    return evaluate(subject(id, flown?.flight.mass ?? null, flown), 'flight');
+    return evaluate(subject(inspections, id, flown, flown?.flight.mass ?? null), 'flight');
   }
 
   return {
     model,
-    atFlight: (flown, id) =>
-      flown.mass === null ? model(id) : evaluate(subject(id, flown.mass, null), 'model'),
+    atFlight: ({ mass }, id, only = inspections) =>
+      mass === null ? model(id, only) : evaluate(subject(only, id, null, mass), 'model'),
     flight,
     headline: (flown, id) => together(model(id), flight(flown, id)),
   };

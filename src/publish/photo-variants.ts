@@ -1,4 +1,4 @@
-import type { PhotoRecord } from '../almanac/almanac.ts';
+import type { ReadPhoto } from '../entries/content.ts';
 
 /** One published copy of a photo. */
 export interface PhotoVariant {
@@ -19,7 +19,7 @@ const fallbackWidth = 960;
  * The copies of a photo that pages point to and that the build writes, smallest first, the JPEG last. A photo is never
  * enlarged: one narrower than the widest copy ends at its own width.
  */
-export function photoVariants(photo: Pick<PhotoRecord, 'hash' | 'width' | 'height'>): PhotoVariant[] {
+export function photoVariants(photo: Pick<ReadPhoto, 'hash' | 'width' | 'height'>): PhotoVariant[] {
   const widest = Math.min(photo.width, widths[widths.length - 1] ?? photo.width);
   const asked = [...widths.filter((width) => width < widest), widest];
   return [
@@ -29,7 +29,7 @@ export function photoVariants(photo: Pick<PhotoRecord, 'hash' | 'width' | 'heigh
 }
 
 function variant(
-  photo: Pick<PhotoRecord, 'hash' | 'width' | 'height'>,
+  photo: Pick<ReadPhoto, 'hash' | 'width' | 'height'>,
   width: number,
   format: 'webp' | 'jpeg',
 ): PhotoVariant {

@@ -1,6 +1,7 @@
 import { copyFile, mkdir } from 'node:fs/promises';
 import { basename, join } from 'node:path';
-import type { Almanac, PhotoRecord } from '../almanac/almanac.ts';
+import type { Almanac } from '../almanac/almanac.ts';
+import type { ReadPhoto } from '../entries/content.ts';
 import { encodePhoto } from './encode-photo.ts';
 import { photoVariants } from './photo-variants.ts';
 
@@ -70,8 +71,8 @@ export function withoutPhotos(almanac: Almanac, failed: ReadonlyMap<string, stri
 }
 
 /** The same picture in two entries is encoded once: its name comes from its bytes. */
-function onePerPicture(almanac: Almanac): PhotoRecord[] {
-  const byHash = new Map<string, PhotoRecord>();
+function onePerPicture(almanac: Almanac): ReadPhoto[] {
+  const byHash = new Map<string, ReadPhoto>();
   for (const record of almanac.challenges)
     for (const entry of record.entries)
       for (const photo of entry.photos) if (!byHash.has(photo.hash)) byHash.set(photo.hash, photo);

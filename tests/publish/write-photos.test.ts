@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Almanac, PhotoRecord } from '../../src/almanac/almanac.ts';
+import type { Almanac } from '../../src/almanac/almanac.ts';
+import type { ReadPhoto } from '../../src/entries/content.ts';
 import { preparePhotos, withoutPhotos, writePhotos } from '../../src/publish/write-photos.ts';
 import { almanac, challengeRecord, entryRecord } from './sample-almanac.ts';
 
@@ -17,7 +18,7 @@ beforeEach(() => {
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
-function withPhotos(photos: readonly PhotoRecord[]): Almanac {
+function withPhotos(photos: readonly ReadPhoto[]): Almanac {
   const files = photos.map(({ source }) => ({ file: source, fate: 'published' as const, why: null }));
   return {
     ...almanac,
@@ -28,7 +29,7 @@ function withPhotos(photos: readonly PhotoRecord[]): Almanac {
 
 // A picture lying on its side, as a camera writes it: 40 wide, 20 high, EXIF orientation 6 (turn clockwise; Exif 2.32,
 // tag 0x0112), with a place in its metadata.
-async function sidewaysPhoto(): Promise<PhotoRecord> {
+async function sidewaysPhoto(): Promise<ReadPhoto> {
   const bytes = await sharp({ create: { width: 40, height: 20, channels: 3, background: '#336699' } })
     .withExif({ IFD0: { Copyright: 'somebody' }, IFD3: { GPSLatitudeRef: 'N' } })
     .withMetadata({ orientation: 6 })
