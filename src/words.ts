@@ -441,6 +441,8 @@ export const words = {
     pusher: 'backward (pusher)',
     at: 'Either side of the centre line',
     side: { left: 'Left of the centre line', right: 'Right of the centre line' },
+    place: 'Place',
+    onCentre: 'on the centre line',
     hooks: 'Hook to peg',
     stripWidth: 'Strip width',
     stripThickness: 'Strip thickness',
@@ -639,7 +641,7 @@ export const words = {
 
   figures: {
     lead: 'Every derived number on this site, what it means and how it is worked out. The ± is one standard uncertainty, carried through from what was measured.',
-    of: { model: 'of the model', flight: 'of a flight', batch: 'of a batch of rubber' } as const,
+    of: { model: 'the model', flight: 'a flight', batch: 'a batch of rubber' } as const,
     scope: { entry: 'whole aircraft', motor: 'each motor', batch: 'batch' } as const,
     source: 'Source',
     range: 'Holds for',

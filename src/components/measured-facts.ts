@@ -12,12 +12,16 @@ export type FactRow =
 
 const say = words.facts;
 
-/** Everything that was measured on the airframe, in a fixed order; what was not given has no line. */
+/**
+ * Everything that was measured on the airframe, in a fixed order; what was not given has no line. What an official
+ * measured stands instead of the builder's own value.
+ */
 export function airframeFacts(design: Design): FactRow[] {
-  const { wing, tailplane, fin, mass, trim } = design;
+  const { wing, tailplane, fin, mass, trim, inspected } = design;
+  const balance = inspected?.balance ?? design.balance;
   const rows = new Rows();
-  rows.measure(say.span, wing.span, unitPairs.span);
-  rows.measure(say.wingArea, wing.area, unitPairs.area);
+  rows.measure(say.span, inspected?.span ?? wing.span, unitPairs.span);
+  rows.measure(say.wingArea, inspected?.wingArea ?? wing.area, unitPairs.area);
   rows.measure(say.chord, wing.chord, unitPairs.size);
   (wing.panels ?? []).forEach((panel, index) => {
     const number = index + 1;
@@ -36,12 +40,12 @@ export function airframeFacts(design: Design): FactRow[] {
   rows.text(say.finCount, fin !== null && fin.count !== 1 ? String(fin.count) : null);
   rows.measure(say.finArea, fin?.area, unitPairs.area);
   rows.measure(say.finArm, fin?.arm, unitPairs.size);
-  if (design.balance?.kind === 'share') rows.measure(say.balanceShare, design.balance, unitPairs.share);
-  else rows.measure(say.balance, design.balance, unitPairs.size);
+  if (balance?.kind === 'share') rows.measure(say.balanceShare, balance, unitPairs.share);
+  else rows.measure(say.balance, balance, unitPairs.size);
   rows.measure(say.nose, design.nose, unitPairs.size);
-  rows.measure(say.airframe, mass.airframe, unitPairs.mass);
+  rows.measure(say.airframe, inspected?.airframe ?? mass.airframe, unitPairs.mass);
   rows.measure(say.flying, mass.flying, unitPairs.mass);
-  rows.measure(say.rubberAll, design.inspected?.rubber, unitPairs.mass);
+  rows.measure(say.rubberAll, inspected?.rubber, unitPairs.mass);
   for (const [part, quantity] of Object.entries(mass.parts))
     rows.measure(say.part(part), quantity, unitPairs.mass);
   rows.measure(say.downThrust, trim?.downThrust, unitPairs.angle);
@@ -56,8 +60,10 @@ export function motorFacts(motor: Motor): FactRow[] {
   rows.text(say.count, String(motor.count));
   rows.text(say.rotation, motor.rotation === null ? null : words.rotation[motor.rotation]);
   rows.text(say.faces, motor.faces === null ? null : say[motor.faces]);
-  for (const place of motor.at ?? [])
-    rows.measure(motor.side === null ? say.at : say.side[motor.side], place, unitPairs.size);
+  for (const place of motor.at ?? []) {
+    if (place.value === 0) rows.text(say.place, say.onCentre);
+    else rows.measure(motor.side === null ? say.at : say.side[motor.side], place, unitPairs.size);
+  }
   rows.measure(say.hooks, motor.hooks, unitPairs.size);
   rows.measure(say.stripWidth, skein?.strip?.width, unitPairs.size);
   rows.measure(say.stripThickness, skein?.strip?.thickness, unitPairs.size);

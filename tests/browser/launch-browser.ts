@@ -7,7 +7,7 @@ import { type BrowserServer, chromium } from 'playwright-core';
  * E2E_BROWSER, else an installed Chrome or Edge. Throws with a plain sentence where there is none.
  */
 export async function launchBrowser(): Promise<BrowserServer> {
-  const named = process.env['E2E_BROWSER'];
+  const named = process.env.E2E_BROWSER;
   if (named !== undefined && named !== '') return chromium.launchServer({ executablePath: named });
   if (process.platform === 'linux' && process.arch === 'x64') return launchPackaged();
   for (const channel of ['chrome', 'msedge']) {
@@ -44,14 +44,14 @@ async function launchPackaged(): Promise<BrowserServer> {
   // The package unpacks to the temporary folder and takes whatever lies there already, of any version.
   const folder = new URL(`../../node_modules/.cache/chromium-${String(version)}`, import.meta.url).pathname;
   mkdirSync(folder, { recursive: true });
-  const before = process.env['TMPDIR'];
-  process.env['TMPDIR'] = folder;
+  const before = process.env.TMPDIR;
+  process.env.TMPDIR = folder;
   try {
     const { default: packaged } = await import('@sparticuz/chromium');
     const executablePath = await packaged.executablePath();
     return await chromium.launchServer({ executablePath, args: packagedArguments });
   } finally {
-    if (before === undefined) delete process.env['TMPDIR'];
-    else process.env['TMPDIR'] = before;
+    if (before === undefined) delete process.env.TMPDIR;
+    else process.env.TMPDIR = before;
   }
 }

@@ -8,7 +8,7 @@ export function getStaticPaths() {
 
 export const GET: APIRoute = ({ params }) => {
   const almanac = currentAlmanac();
-  const record = almanac.challenges.find(({ challenge }) => challenge.id === params['challenge']);
+  const record = almanac.challenges.find(({ challenge }) => challenge.id === params.challenge);
   if (record === undefined) return new Response(null, { status: 404 });
   return new Response(challengeCsv(record), {
     headers: { 'content-type': 'text/csv; charset=utf-8' },
