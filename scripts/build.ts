@@ -164,5 +164,7 @@ function printSummary(almanac: Almanac, addresses: number, out: string): void {
   );
   if (almanac.leftOut.length === 0) return;
   const names = almanac.leftOut.map(({ challenge, entry }) => `${challenge}/${entry}`).join(', ');
-  process.stdout.write(`left out: ${counted(almanac.leftOut.length, 'entry', 'entries')}: ${names}\n`);
+  process.stdout.write(
+    `left out: ${counted(almanac.leftOut.length, 'entry', 'entries')}: ${printable(names)}\n`,
+  );
 }

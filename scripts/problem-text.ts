@@ -27,7 +27,8 @@ export function problemText(problem: Problem, options: TextOptions): string {
   if (problem.accepted !== null && !problem.message.includes(problem.accepted))
     lines.push(`  accepted: ${printable(problem.accepted)}`);
   if (problem.suggestion !== null)
-    lines.push(`  try: ${problem.suggestion.split('\n').map(printable).join('\n       ')}`);
+    // The bar keeps a line of a file from standing first, where a build server might take it for a command.
+    lines.push(`  try: ${problem.suggestion.split('\n').map(printable).join('\n     | ')}`);
   if (problem.related !== null) {
     const { file, line, column, message } = problem.related;
     lines.push(`  see ${printable(`${options.pathOf(file)}:${line}:${column}`)}: ${printable(message)}`);

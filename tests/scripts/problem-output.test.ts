@@ -70,6 +70,12 @@ describe('a problem at a terminal', () => {
     expect(shown).toContain('red <U+001B>[31m and <U+202E> turned');
   });
 
+  it('lets no line of a file stand first', () => {
+    const shown = text({ suggestion: 'a: 1\n::error::gotcha', message: 'x\n::error::gotcha' }, []);
+    expect(shown.split('\n').filter((line) => line.trim().startsWith('::'))).toEqual([]);
+    expect(shown).toContain('  try: a: 1\n     | ::error::gotcha\n');
+  });
+
   it('is coloured only where asked', () => {
     expect(text({}, [])).not.toContain('\u001b[');
     expect(text({}, [], true)).toContain('\u001b[31m');
