@@ -1,0 +1,173 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { Almanac, EntryRecord } from '../../src/almanac/almanac.ts';
+import { readAlmanac } from '../../src/almanac/read-almanac.ts';
+import { entryFile, inFolder, soundFolder } from '../entries/content-folder.ts';
+
+const museum = resolve(import.meta.dirname, '../cases/format-1');
+const now = '2027-07-01T00:00:00Z';
+const folders: string[] = [];
+
+afterEach(() => {
+  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true });
+});
+
+/** The museum's content with one text changed in one file. */
+async function museumWith(file: string, was: string, becomes: string): Promise<Almanac> {
+  const folder = mkdtempSync(join(tmpdir(), 'museum-'));
+  folders.push(folder);
+  cpSync(museum, folder, { recursive: true });
+  const text = readFileSync(join(folder, file), 'utf8');
+  expect(text).toContain(was);
+  writeFileSync(join(folder, file), text.replace(was, becomes));
+  return readAlmanac({ content: folder, now });
+}
+
+function entryOf(almanac: Almanac, challenge: string, id: string): EntryRecord {
+  const record = almanac.challenges
+    .find((one) => one.challenge.id === challenge)
+    ?.entries.find(({ entry }) => entry.id === id);
+  if (record === undefined) throw new Error(`no entry ${challenge}/${id}`);
+  return record;
+}
+
+function statusOf(record: EntryRecord, number: number): unknown {
+  const judged = record.flights.find(({ flight }) => flight.number === number)?.judged;
+  return [judged?.status, judged?.stale.map(({ what, ruled, now: found }) => [what, ruled, found])];
+}
+
+describe('an almanac of a content folder', () => {
+  it('reads every example of the format without a problem and judges it', async () => {
+    const almanac = await readAlmanac({ content: museum, now });
+    expect(almanac.problems).toEqual([]);
+    expect(almanac.featured).toBe('long-haul-2027');
+    const reedling = entryOf(almanac, 'long-haul-2027', 'reedling');
+    expect(statusOf(reedling, 1)).toEqual(['accepted', []]);
+    expect(reedling.judged.bestCounted).toBe(4);
+  });
+
+  it('lets an inspection after a ruling reopen nothing while every limit answers the same', async () => {
+    // Flight 1 was ruled with 30.8 g of rubber; 30.6 g were weighed three weeks later, against a limit of 120 g.
+    const almanac = await readAlmanac({ content: museum, now });
+    const reedling = entryOf(almanac, 'long-haul-2027', 'reedling');
+    expect(reedling.ruling?.inspections.map(({ date }) => date)).toEqual(['2027-06-01']);
+    expect(statusOf(reedling, 1)).toEqual(['accepted', []]);
+  });
+
+  it('takes an acceptance back when the flight was edited behind it', async () => {
+    const almanac = await museumWith('entries/long-haul-2027/reedling/entry.md', '41.80 s', '42.80 s');
+    const reedling = entryOf(almanac, 'long-haul-2027', 'reedling');
+    const [status, stale] = statusOf(reedling, 1) as [string, string[][]];
+    expect(status).toBe('provisional');
+    expect(stale.map(([what]) => what)).toEqual(['seal']);
+    expect(statusOf(reedling, 4)).toEqual(['accepted', []]);
+  });
+
+  it('takes an acceptance back when the aircraft changed behind it, and shows both values', async () => {
+    const almanac = await museumWith(
+      'entries/long-haul-2027/reedling/entry.md',
+      'onboard: [release, dethermaliser]',
+      'onboard: [release]',
+    );
+    const [status, stale] = statusOf(entryOf(almanac, 'long-haul-2027', 'reedling'), 1) as [
+      string,
+      string[][],
+    ];
+    expect(status).toBe('provisional');
+    expect(stale).toEqual([['onboard', 'release, dethermaliser', 'release']]);
+  });
+
+  it('carries the figures of the best flight and of every setup', async () => {
+    const almanac = await readAlmanac({ content: museum, now });
+    const reedling = entryOf(almanac, 'long-haul-2027', 'reedling');
+    expect(reedling.figures.entry.get('best-time')).toMatchObject({ value: 43.1, unit: 's' });
+    expect(reedling.setupFigures).toHaveLength(reedling.entry.setups.length);
+    expect(reedling.figures.entry.get('span')).toMatchObject({ value: 3.19, basis: 'inspected' });
+  });
+});
+
+describe('builders', () => {
+  it('are known by their own file before what an entry says, and juniors by handle alone', async () => {
+    const files = {
+      ...soundFolder,
+      'builders/amarsh.md': '---\nname: Ada Marsh\nclub: Fen Flyers\njunior: true\n---\n',
+    };
+    const almanac = await inFolder(files, (content) => readAlmanac({ content, now }));
+    const plover = entryOf(almanac, 'haul', 'plover');
+    expect(plover.junior).toBe(true);
+    expect(plover.entry.builders).toEqual([{ handle: 'amarsh', name: null, club: null, junior: true }]);
+    expect(JSON.stringify(almanac.builders)).not.toContain('Ada');
+  });
+
+  it('have one record over all challenges', async () => {
+    const files = {
+      ...soundFolder,
+      'challenges/other.md': '---\ntitle: Other\nopens: 2026-03-01\ncloses: 2026-10-31\n---\n',
+      'entries/other/lapwing/entry.md': entryFile('Lapwing'),
+    };
+    const almanac = await inFolder(files, (content) => readAlmanac({ content, now }));
+    expect(almanac.builders.map(({ builder, entries }) => [builder.handle, entries])).toEqual([
+      [
+        'amarsh',
+        [
+          { challenge: 'haul', entry: 'plover' },
+          { challenge: 'other', entry: 'lapwing' },
+        ],
+      ],
+    ]);
+  });
+});
+
+describe('old addresses', () => {
+  it('of an entry and of its whole challenge lead on', async () => {
+    const files = {
+      ...soundFolder,
+      'challenges/haul.md':
+        '---\ntitle: Long Haul\nopens: 2027-03-01\ncloses: 2027-10-31\nformerly: [hop]\n---\n',
+      'entries/haul/plover/entry.md': entryFile('Plover', 'formerly: [dotterel]'),
+    };
+    const { redirects, problems } = await inFolder(files, (content) => readAlmanac({ content, now }));
+    expect(problems).toEqual([]);
+    expect([...redirects]).toEqual([
+      ['/challenges/hop/', '/challenges/haul/'],
+      ['/challenges/hop/rules/', '/challenges/haul/rules/'],
+      ['/entries/haul/dotterel/', '/entries/haul/plover/'],
+      ['/entries/hop/plover/', '/entries/haul/plover/'],
+    ]);
+  });
+});
+
+describe('the front page', () => {
+  it('shows the open challenge that opened last where site.md names none', async () => {
+    const files = {
+      ...soundFolder,
+      'challenges/earlier.md': '---\ntitle: Earlier\nopens: 2027-02-01\ncloses: 2027-12-31\n---\n',
+      'challenges/later.md': '---\ntitle: Later\nopens: 2028-03-01\ncloses: 2028-10-31\n---\n',
+    };
+    const almanac = await inFolder(files, (content) => readAlmanac({ content, now }));
+    expect(almanac.challenges.map(({ challenge, state }) => [challenge.id, state])).toEqual([
+      ['later', 'announced'],
+      ['haul', 'open'],
+      ['earlier', 'open'],
+    ]);
+    expect(almanac.featured).toBe('haul');
+  });
+});
+
+describe('whatever the folder holds', () => {
+  it('the same content gives the same almanac', async () => {
+    const [one, two] = [
+      await readAlmanac({ content: museum, now }),
+      await readAlmanac({ content: museum, now }),
+    ];
+    expect(two).toEqual(one);
+  });
+
+  it('an empty folder gives an almanac with its problem', async () => {
+    const almanac = await inFolder({ '.keep': '' }, (content) => readAlmanac({ content, now }));
+    expect(almanac.problems.map(({ code }) => code)).toEqual(['site-file-missing']);
+    expect(almanac.challenges).toEqual([]);
+  });
+});
