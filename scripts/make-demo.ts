@@ -5,7 +5,7 @@ import { sealFlights } from '../src/almanac/seal-flights.ts';
 import { factsAsRuled } from '../src/contest/as-ruled.ts';
 import { freeze } from '../src/contest/freeze.ts';
 import { judge } from '../src/contest/judge.ts';
-import { readContent } from '../src/entries/read-folder.ts';
+import { readContent } from '../src/entries/folder/read-folder.ts';
 import { frozenFile } from '../src/publish/frozen-file.ts';
 import { runCommand } from './command-line.ts';
 import { contentFolder } from './content-folder.ts';

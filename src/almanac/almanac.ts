@@ -1,7 +1,7 @@
 import type { FrozenResult } from '../contest/frozen.ts';
 import type { ContestResult, JudgedEntry, JudgedFlight } from '../contest/standing.ts';
-import type { FileAccount, ReadPhoto } from '../entries/content.ts';
-import type { Problem } from '../entries/problem.ts';
+import type { FileAccount, ReadPhoto } from '../entries/folder/content.ts';
+import type { Problem } from '../entries/problems/problem.ts';
 import type { FigureSet } from '../figures/figure.ts';
 import type { Batch } from '../model/batch.ts';
 import type { Challenge, ChallengeState } from '../model/challenge.ts';

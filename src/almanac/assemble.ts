@@ -1,7 +1,7 @@
 import type { Contender } from '../contest/contender.ts';
 import type { FrozenResult } from '../contest/frozen.ts';
 import { judge } from '../contest/judge.ts';
-import type { Content, ReadEntry } from '../entries/content.ts';
+import type { Content, ReadEntry } from '../entries/folder/content.ts';
 import { renderMarkdown } from '../entries/markdown.ts';
 import { evaluateBatch } from '../figures/evaluate.ts';
 import { inspectedSetups } from '../figures/inspect.ts';

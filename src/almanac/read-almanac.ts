@@ -1,4 +1,4 @@
-import { readContent } from '../entries/read-folder.ts';
+import { readContent } from '../entries/folder/read-folder.ts';
 import type { Almanac } from './almanac.ts';
 import { assemble } from './assemble.ts';
 import { sealFlights } from './seal-flights.ts';

@@ -1,4 +1,4 @@
-import type { Content } from '../entries/content.ts';
+import type { Content } from '../entries/folder/content.ts';
 
 /**
  * Old addresses and where they lead now, from every file's `formerly`. An old challenge name leads on for its board,

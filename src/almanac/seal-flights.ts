@@ -1,7 +1,7 @@
-import type { ReadEntry } from '../entries/content.ts';
-import { nodeAt } from '../entries/locate.ts';
+import type { ReadEntry } from '../entries/folder/content.ts';
 import { canonicalFlight } from '../entries/seal.ts';
 import { sealOf } from '../entries/seal-of.ts';
+import { nodeAt } from '../entries/source/locate.ts';
 
 /** The seal of every flight of an entry as it is written now, by the flight's number. */
 export function sealFlights({ source, value }: ReadEntry): ReadonlyMap<number, string> {

@@ -1,9 +1,9 @@
 import { significant } from '../quantities/decimal.ts';
 import { parseCount } from '../quantities/number.ts';
 import { parseQuantity } from '../quantities/parse.ts';
-import { nodeAt } from './locate.ts';
 import { type FlightField, flightFields } from './schema/flight-fields.ts';
-import type { SourceDocument, SourceNode } from './source.ts';
+import { nodeAt } from './source/locate.ts';
+import type { SourceDocument, SourceNode } from './source/source.ts';
 
 /** What a builder may still write after an acceptance: words about the flight, and taking it back. */
 const notSealed: readonly string[] = ['changed', 'note', 'damage', 'withdrawn'];

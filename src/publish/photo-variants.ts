@@ -1,4 +1,4 @@
-import type { ReadPhoto } from '../entries/content.ts';
+import type { ReadPhoto } from '../entries/folder/content.ts';
 
 /** One published copy of a photo. */
 export interface PhotoVariant {

@@ -1,7 +1,7 @@
 import { copyFile, mkdir } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { Almanac } from '../almanac/almanac.ts';
-import type { ReadPhoto } from '../entries/content.ts';
+import type { ReadPhoto } from '../entries/folder/content.ts';
 import { encodePhoto } from './encode-photo.ts';
 import { photoVariants } from './photo-variants.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { folderChecks } from '../../src/entries/check-folder/folder-checks.ts';
-import { readContent } from '../../src/entries/read-folder.ts';
+import { readContent } from '../../src/entries/folder/read-folder.ts';
 import { contentOf, entryFile, type Files, inFolder } from './content-folder.ts';
 
 async function problemsOf(files: Files) {

@@ -1,8 +1,8 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import type { Content } from '../../src/entries/content.ts';
-import { readContent } from '../../src/entries/read-folder.ts';
+import type { Content } from '../../src/entries/folder/content.ts';
+import { readContent } from '../../src/entries/folder/read-folder.ts';
 
 export type Files = Readonly<Record<string, string | Uint8Array>>;
 

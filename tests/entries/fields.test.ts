@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { understandSite } from '../../src/entries/understand-site.ts';
+import { understandSite } from '../../src/entries/understand/site.ts';
 import {
   allTold,
   batchOf,

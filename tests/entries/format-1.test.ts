@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readContent } from '../../src/entries/read-folder.ts';
-import { readSource } from '../../src/entries/read-source.ts';
+import { readContent } from '../../src/entries/folder/read-folder.ts';
 import { canonicalFlight } from '../../src/entries/seal.ts';
 import { sealOf } from '../../src/entries/seal-of.ts';
-import { splitPlain } from '../../src/entries/split-plain.ts';
-import { understandEntry } from '../../src/entries/understand-entry.ts';
+import { readSource } from '../../src/entries/source/read-source.ts';
+import { splitPlain } from '../../src/entries/source/split-plain.ts';
+import { understandEntry } from '../../src/entries/understand/entry.ts';
 
 // `tests/cases/format-1` holds the examples of content format 1 as its description prints them, completed only where it
 // writes "…" or names something that must exist. Files of format 1 must be readable for ever: nothing here may change.

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { byPlace } from '../../src/entries/problem.ts';
-import { problemCodes } from '../../src/entries/problem-codes.ts';
-import { readContent } from '../../src/entries/read-folder.ts';
+import { readContent } from '../../src/entries/folder/read-folder.ts';
+import { byPlace } from '../../src/entries/problems/problem.ts';
+import { problemCodes } from '../../src/entries/problems/problem-codes.ts';
 
 // `content` holds one of each kind of mistake, most of them in an entry that is named after its code. `expected.json` was
 // made by marking the place of each mistake in its text, not from what the reader says.

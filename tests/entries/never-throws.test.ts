@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readSource } from '../../src/entries/read-source.ts';
 import { batch } from '../../src/entries/schema/batch.ts';
 import { challenge } from '../../src/entries/schema/challenge.ts';
 import { entry } from '../../src/entries/schema/entry.ts';
 import { keysAt } from '../../src/entries/schema/field-at.ts';
 import { ruling } from '../../src/entries/schema/ruling.ts';
-import { splitPlain } from '../../src/entries/split-plain.ts';
-import { understandBatch } from '../../src/entries/understand-batch.ts';
-import { understandChallenge } from '../../src/entries/understand-challenge.ts';
-import { understandEntry } from '../../src/entries/understand-entry.ts';
-import { understandRuling } from '../../src/entries/understand-ruling.ts';
+import { readSource } from '../../src/entries/source/read-source.ts';
+import { splitPlain } from '../../src/entries/source/split-plain.ts';
+import { understandBatch } from '../../src/entries/understand/batch.ts';
+import { understandChallenge } from '../../src/entries/understand/challenge.ts';
+import { understandEntry } from '../../src/entries/understand/entry.ts';
+import { understandRuling } from '../../src/entries/understand/ruling.ts';
 
 // A law, not an example: whatever is written, either there is a meaning, or an error says why not.
 

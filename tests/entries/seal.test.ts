@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { readSource } from '../../src/entries/read-source.ts';
 import { canonicalFlight } from '../../src/entries/seal.ts';
 import { sealOf } from '../../src/entries/seal-of.ts';
-import { splitPlain } from '../../src/entries/split-plain.ts';
+import { readSource } from '../../src/entries/source/read-source.ts';
+import { splitPlain } from '../../src/entries/source/split-plain.ts';
 
 function canonical(...fields: string[]): string | null {
   const flight = fields.map((field) => `    ${field}\n`).join('');

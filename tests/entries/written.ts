@@ -1,11 +1,11 @@
-import type { Problem } from '../../src/entries/problem.ts';
-import { readSource } from '../../src/entries/read-source.ts';
-import type { SourceDocument } from '../../src/entries/source.ts';
-import { splitPlain } from '../../src/entries/split-plain.ts';
-import { understandBatch } from '../../src/entries/understand-batch.ts';
-import { understandChallenge } from '../../src/entries/understand-challenge.ts';
-import { understandEntry } from '../../src/entries/understand-entry.ts';
-import { understandRuling } from '../../src/entries/understand-ruling.ts';
+import type { Problem } from '../../src/entries/problems/problem.ts';
+import { readSource } from '../../src/entries/source/read-source.ts';
+import type { SourceDocument } from '../../src/entries/source/source.ts';
+import { splitPlain } from '../../src/entries/source/split-plain.ts';
+import { understandBatch } from '../../src/entries/understand/batch.ts';
+import { understandChallenge } from '../../src/entries/understand/challenge.ts';
+import { understandEntry } from '../../src/entries/understand/entry.ts';
+import { understandRuling } from '../../src/entries/understand/ruling.ts';
 
 /** Front matter as a file; its first line is line 2. */
 export function sourceOf(frontMatter: string, file = 'file.md'): SourceDocument {

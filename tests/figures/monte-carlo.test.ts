@@ -1,6 +1,6 @@
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readContent } from '../../src/entries/read-folder.ts';
+import { readContent } from '../../src/entries/folder/read-folder.ts';
 import { type Defaults, defaults } from '../../src/figures/defaults.ts';
 import { evaluate } from '../../src/figures/evaluate.ts';
 import type { Figure } from '../../src/figures/figure.ts';

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Almanac } from '../../src/almanac/almanac.ts';
-import type { ReadPhoto } from '../../src/entries/content.ts';
+import type { ReadPhoto } from '../../src/entries/folder/content.ts';
 import { preparePhotos, withoutPhotos, writePhotos } from '../../src/publish/write-photos.ts';
 import { almanac, challengeRecord, entryRecord } from './sample-almanac.ts';
 

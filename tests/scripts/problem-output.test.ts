@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { printable } from '../../scripts/printable.ts';
 import { problemAnnotation } from '../../scripts/problem-annotation.ts';
 import { problemText } from '../../scripts/problem-text.ts';
-import type { Problem } from '../../src/entries/problem.ts';
+import type { Problem } from '../../src/entries/problems/problem.ts';
 
 const problem: Problem = {
   file: 'entries/a/b/entry.md',

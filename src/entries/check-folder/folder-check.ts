@@ -1,6 +1,6 @@
-import type { Gathered } from '../gathered.ts';
-import type { Problem } from '../problem.ts';
-import type { ProblemCode } from '../problem-codes.ts';
+import type { Gathered } from '../folder/gathered.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { ProblemCode } from '../problems/problem-codes.ts';
 
 /** One rule between files. */
 export interface FolderCheck {

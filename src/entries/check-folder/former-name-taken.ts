@@ -1,8 +1,8 @@
-import type { Understood } from '../content.ts';
-import type { Gathered } from '../gathered.ts';
-import { locate } from '../locate.ts';
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
+import type { Understood } from '../folder/content.ts';
+import type { Gathered } from '../folder/gathered.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import { locate } from '../source/locate.ts';
 import type { FolderCheck } from './folder-check.ts';
 
 export const formerNameTaken: FolderCheck = {

@@ -1,4 +1,4 @@
-import { problemOf } from '../make-problem.ts';
+import { problemOf } from '../problems/make-problem.ts';
 import type { FolderCheck } from './folder-check.ts';
 
 export const siteFileMissing: FolderCheck = {

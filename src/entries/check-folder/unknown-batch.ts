@@ -1,7 +1,7 @@
-import { didYouMean } from '../did-you-mean.ts';
-import { problemOver } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
-import { batchesNamed } from '../references.ts';
+import { batchesNamed } from '../folder/references.ts';
+import { didYouMean } from '../problems/did-you-mean.ts';
+import { problemOver } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
 import type { FolderCheck } from './folder-check.ts';
 
 export const unknownBatch: FolderCheck = {

@@ -1,6 +1,6 @@
-import { didYouMean } from '../did-you-mean.ts';
-import { problemOf } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
+import { didYouMean } from '../problems/did-you-mean.ts';
+import { problemOf } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
 import type { FolderCheck } from './folder-check.ts';
 
 export const unknownEntry: FolderCheck = {

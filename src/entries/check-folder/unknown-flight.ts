@@ -1,6 +1,6 @@
-import { locate } from '../locate.ts';
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import { locate } from '../source/locate.ts';
 import type { FolderCheck } from './folder-check.ts';
 
 export const unknownFlight: FolderCheck = {

@@ -1,9 +1,9 @@
-import type { Understood } from '../content.ts';
-import { didYouMean } from '../did-you-mean.ts';
-import type { Gathered } from '../gathered.ts';
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
-import type { Path } from '../source.ts';
+import type { Understood } from '../folder/content.ts';
+import type { Gathered } from '../folder/gathered.ts';
+import { didYouMean } from '../problems/did-you-mean.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { Path } from '../source/source.ts';
 import type { FolderCheck } from './folder-check.ts';
 
 export const unknownReference: FolderCheck = {

@@ -1,6 +1,6 @@
-import { problemOf } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
-import { logsNamed, photosNamed, testLogsNamed } from '../references.ts';
+import { logsNamed, photosNamed, testLogsNamed } from '../folder/references.ts';
+import { problemOf } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
 import type { FolderCheck } from './folder-check.ts';
 
 export const unusedFile: FolderCheck = {

@@ -1,8 +1,8 @@
 import type * as z from 'zod';
-import type { Draft } from '../draft.ts';
-import type { Problem } from '../problem.ts';
+import type { Problem } from '../problems/problem.ts';
 import type { challenge } from '../schema/challenge.ts';
-import type { SourceDocument } from '../source.ts';
+import type { SourceDocument } from '../source/source.ts';
+import type { Draft } from '../understand/draft.ts';
 import { checkDatesInOrder } from './dates-in-order.ts';
 import { checkRounds } from './rounds.ts';
 import { checkRuleNames } from './rule-names.ts';

@@ -1,7 +1,7 @@
-import { fieldName } from '../field-name.ts';
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
-import type { Path } from '../source.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { Path } from '../source/source.ts';
 import type { ChallengeCheck } from './challenge-checks.ts';
 import { relatedAt } from './first-of.ts';
 

@@ -1,6 +1,6 @@
-import type { Problem } from '../problem.ts';
-import type { EntryDraft } from '../setup-designs.ts';
-import type { SourceDocument } from '../source.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { SourceDocument } from '../source/source.ts';
+import type { EntryDraft } from '../understand/setup-designs.ts';
 import { checkBuildersOnce } from './builders-once.ts';
 import { checkFlightNumbers } from './flight-numbers.ts';
 import { checkFlightSetups } from './flight-setups.ts';

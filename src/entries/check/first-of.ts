@@ -1,6 +1,6 @@
-import { locate } from '../locate.ts';
-import type { Problem } from '../problem.ts';
-import type { Path, SourceDocument } from '../source.ts';
+import type { Problem } from '../problems/problem.ts';
+import { locate } from '../source/locate.ts';
+import type { Path, SourceDocument } from '../source/source.ts';
 
 /** Something that must stand once, at its place. */
 export interface Named {

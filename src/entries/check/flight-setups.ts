@@ -1,6 +1,6 @@
-import { didYouMean } from '../did-you-mean.ts';
-import { fieldName } from '../field-name.ts';
-import { problemAt } from '../make-problem.ts';
+import { didYouMean } from '../problems/did-you-mean.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
 import { inWords } from '../schema/word-field.ts';
 import type { EntryCheck } from './entry-checks.ts';
 

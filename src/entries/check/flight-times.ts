@@ -1,7 +1,7 @@
-import { fieldName } from '../field-name.ts';
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
-import type { SourceNode } from '../source.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { SourceNode } from '../source/source.ts';
 import type { EntryCheck } from './entry-checks.ts';
 import { relatedAt } from './first-of.ts';
 

@@ -1,6 +1,6 @@
-import { fieldName } from '../field-name.ts';
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
 import type { EntryCheck } from './entry-checks.ts';
 import { relatedAt } from './first-of.ts';
 

@@ -1,10 +1,10 @@
 import { parseQuantity } from '../../quantities/parse.ts';
 import type { Quantity } from '../../quantities/quantity.ts';
-import { fieldName } from '../field-name.ts';
-import { patternOf } from '../issues-to-problems.ts';
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
-import type { Path, SourceDocument } from '../source.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { patternOf } from '../problems/issues-to-problems.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { Path, SourceDocument } from '../source/source.ts';
 import type { EntryCheck } from './entry-checks.ts';
 import { likelyUnits, type PlausibleRange, plausibleRanges } from './plausible-ranges.ts';
 

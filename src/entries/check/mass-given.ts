@@ -1,4 +1,4 @@
-import { problemAt } from '../make-problem.ts';
+import { problemAt } from '../problems/make-problem.ts';
 import type { EntryCheck } from './entry-checks.ts';
 
 /** The airframe or the flying mass is given. */

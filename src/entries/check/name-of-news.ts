@@ -1,6 +1,6 @@
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
-import type { SourceDocument } from '../source.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { SourceDocument } from '../source/source.ts';
 
 /** The date of an announcement is the one its file's name begins with. */
 export function checkNameOfNews(

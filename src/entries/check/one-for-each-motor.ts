@@ -1,7 +1,7 @@
-import { fieldName } from '../field-name.ts';
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
-import { designsOf } from '../setup-designs.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import { designsOf } from '../understand/setup-designs.ts';
 import type { EntryCheck } from './entry-checks.ts';
 
 const lists = ['turns', 'wound-to', 'turns-left', 'launch-torque'] as const;

@@ -1,8 +1,8 @@
-import type { Draft } from '../draft.ts';
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
 import type { RulingFields } from '../schema/ruling.ts';
-import type { SourceDocument } from '../source.ts';
+import type { SourceDocument } from '../source/source.ts';
+import type { Draft } from '../understand/draft.ts';
 
 /** Who is refused is told why. */
 export function checkReasonsGiven(draft: Draft<RulingFields>, source: SourceDocument): Problem[] {

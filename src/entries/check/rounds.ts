@@ -1,6 +1,6 @@
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
-import type { SourceDocument } from '../source.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { SourceDocument } from '../source/source.ts';
 import type { ChallengeCheck } from './challenge-checks.ts';
 
 /** Rounds go with the method rounds, which needs them and knows neither a maximum of the flying nor a scale. */

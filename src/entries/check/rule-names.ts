@@ -1,5 +1,5 @@
-import { fieldName } from '../field-name.ts';
-import { problemAt } from '../make-problem.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
 import type { ChallengeCheck } from './challenge-checks.ts';
 import { type Named, relatedAt, repeated } from './first-of.ts';
 

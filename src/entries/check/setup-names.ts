@@ -1,4 +1,4 @@
-import { problemAt } from '../make-problem.ts';
+import { problemAt } from '../problems/make-problem.ts';
 import type { EntryCheck } from './entry-checks.ts';
 import { type Named, relatedAt, repeated } from './first-of.ts';
 

@@ -1,6 +1,6 @@
-import { fieldName } from '../field-name.ts';
-import { problemAt } from '../make-problem.ts';
-import { designsOf } from '../setup-designs.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import { designsOf } from '../understand/setup-designs.ts';
 import type { EntryCheck } from './entry-checks.ts';
 
 /** Of strip with strands, length and mass, a skein needs two to be reckoned with. A batch brings its own strip. */

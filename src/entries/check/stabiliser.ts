@@ -1,6 +1,6 @@
-import { fieldName } from '../field-name.ts';
-import { problemAt } from '../make-problem.ts';
-import { designsOf } from '../setup-designs.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import { designsOf } from '../understand/setup-designs.ts';
 import type { EntryCheck } from './entry-checks.ts';
 import { relatedAt } from './first-of.ts';
 

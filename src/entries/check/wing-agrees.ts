@@ -1,11 +1,11 @@
 import { formatQuantity } from '../../quantities/format.ts';
 import type { Kind, Quantity } from '../../quantities/quantity.ts';
-import { fieldName } from '../field-name.ts';
-import { problemAt } from '../make-problem.ts';
-import type { Problem } from '../problem.ts';
-import type { ProblemCode } from '../problem-codes.ts';
-import { type DesignDraft, designsOf, type SetupDesign } from '../setup-designs.ts';
-import type { SourceDocument } from '../source.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { ProblemCode } from '../problems/problem-codes.ts';
+import type { SourceDocument } from '../source/source.ts';
+import { type DesignDraft, designsOf, type SetupDesign } from '../understand/setup-designs.ts';
 import type { EntryCheck } from './entry-checks.ts';
 
 /** Further apart than this share of the larger, two ways of giving the same thing are said to differ. */

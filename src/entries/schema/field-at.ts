@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Path } from '../source.ts';
+import type { Path } from '../source/source.ts';
 
 /** What a field says of itself, for people: the one source of messages, form labels, templates and field tables. */
 export interface FieldDescription {

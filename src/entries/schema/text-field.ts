@@ -1,5 +1,5 @@
-import { forbiddenCharacters } from '../forbidden-characters.ts';
-import { nearestSlug, slug as slugRule } from '../slug-rules.ts';
+import { nearestSlug, slug as slugRule } from '../folder/slug-rules.ts';
+import { forbiddenCharacters } from '../source/forbidden-characters.ts';
 import { leaf, type Reading, refused, taken } from './leaf.ts';
 
 /** Free text. */

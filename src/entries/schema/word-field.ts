@@ -1,4 +1,4 @@
-import { didYouMean } from '../did-you-mean.ts';
+import { didYouMean } from '../problems/did-you-mean.ts';
 import { leaf, type Reading, refused, taken } from './leaf.ts';
 
 /** One of a closed set of words. */

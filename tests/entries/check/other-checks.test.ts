@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { readJsonSource } from '../../../src/entries/read-source.ts';
-import { understandFrozenResult } from '../../../src/entries/understand-frozen-result.ts';
-import { understandNews } from '../../../src/entries/understand-news.ts';
+import { readJsonSource } from '../../../src/entries/source/read-source.ts';
+import { understandFrozenResult } from '../../../src/entries/understand/frozen-result.ts';
+import { understandNews } from '../../../src/entries/understand/news.ts';
 import { allTold, rulingOf, sourceOf } from '../written.ts';
 
 // What is checked is content format 1; the wording is this project's own. Places were counted by hand.

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import * as z from 'zod';
-import { toPlain } from '../../../src/entries/locate.ts';
 import { batch } from '../../../src/entries/schema/batch.ts';
 import { builderFile } from '../../../src/entries/schema/builder.ts';
 import { challenge } from '../../../src/entries/schema/challenge.ts';
@@ -10,7 +9,8 @@ import { news } from '../../../src/entries/schema/news.ts';
 import { page } from '../../../src/entries/schema/page.ts';
 import { ruling } from '../../../src/entries/schema/ruling.ts';
 import { site } from '../../../src/entries/schema/site.ts';
-import type { Path } from '../../../src/entries/source.ts';
+import { toPlain } from '../../../src/entries/source/locate.ts';
+import type { Path } from '../../../src/entries/source/source.ts';
 import { sourceOf } from '../written.ts';
 
 const files = { entry, challenge, ruling, batch, site, page, builder: builderFile, news };

@@ -1,0 +1,201 @@
+import { problemOver, type Text } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { ProblemCode } from '../problems/problem-codes.ts';
+import { forbiddenCharacters } from '../source/forbidden-characters.ts';
+import { limits } from '../source/limits.ts';
+import { lineEnd, lineStarts, positionAt } from '../source/line-index.ts';
+import { cellsOf, decimalMarkOf, numberIn, separatorOf } from './delimited.ts';
+import { type Column, type FoundColumn, readHeading } from './log-header.ts';
+
+/** The values of one row in SI, by the name of their column. */
+export type LogRow = Readonly<Record<string, number>>;
+
+/** What must hold for a row, given the one before it; null where it does. */
+export type RowRule = (
+  row: LogRow,
+  before: LogRow | null,
+) => { readonly code: ProblemCode; readonly column: string; readonly message: string } | null;
+
+export interface LogRows {
+  /** In the order of the file; null where anything is wrong. */
+  readonly rows: readonly LogRow[] | null;
+  /** Relative uncertainties that the header states, by the name of the column. */
+  readonly calibrations: ReadonlyMap<string, number>;
+  readonly problems: readonly Problem[];
+}
+
+const mostProblems = 10;
+
+/**
+ * Reads a delimited log. Each group of columns must be there with one of its members; further columns are ignored, and so
+ * are empty lines. Each problem names row (its line in the file) and column.
+ */
+export function readLogRows(
+  file: string,
+  written: string,
+  groups: readonly (readonly Column[])[],
+  rules: readonly RowRule[],
+): LogRows {
+  const whole = written.charCodeAt(0) === 0xfeff ? written.slice(1) : written;
+  const text: Text = { file, text: whole, lines: lineStarts(whole) };
+  const none = { rows: null, calibrations: new Map<string, number>() };
+  const strange = forbiddenCharacters(whole, 1)[0];
+  if (strange !== undefined) {
+    const { line } = positionAt(text.lines, strange.index);
+    const message = `Row ${line} of the log holds the character ${strange.name} (${strange.reason}): delete it.`;
+    return {
+      ...none,
+      problems: [problemOver(text, strange.index, strange.index + strange.length, 'log-text', { message })],
+    };
+  }
+  if (text.lines.length > limits.logRows + 2) return { ...none, problems: [tooManyRows(text)] };
+  const header = readHeader(text, groups);
+  if (header.problems.length > 0) return { ...none, problems: header.problems };
+  const { rows, problems } = readRows(text, header, rules);
+  const calibrations = new Map(
+    header.columns.flatMap(({ column, calibration }) =>
+      calibration === null ? [] : [[column.name, calibration] as const],
+    ),
+  );
+  return { rows: problems.length > 0 ? null : rows, calibrations, problems };
+}
+
+interface Header {
+  readonly columns: readonly FoundColumn[];
+  readonly separator: string;
+  /** Index of the header's line. */
+  readonly line: number;
+  readonly problems: readonly Problem[];
+}
+
+function readHeader(text: Text, groups: readonly (readonly Column[])[]): Header {
+  const line = Math.max(
+    0,
+    text.lines.findIndex((start) => text.text.slice(start, lineEnd(text.text, start)).trim() !== ''),
+  );
+  const start = text.lines[line] ?? 0;
+  const end = lineEnd(text.text, start);
+  const written = text.text.slice(start, end);
+  const separator = separatorOf(written);
+  const wanted = groups.flat();
+  const problems: Problem[] = [];
+  const columns: FoundColumn[] = [];
+  for (const [index, cell] of cellsOf(written, separator).entries()) {
+    const found = readHeading(cell, index, wanted);
+    if (found === null) continue;
+    if (!('column' in found))
+      problems.push(
+        problemOver(text, start, end, 'log-header', {
+          message: found.message,
+          found: cell,
+          accepted: found.accepted,
+        }),
+      );
+    else if (columns.some(({ column }) => column === found.column))
+      problems.push(
+        problemOver(text, start, end, 'log-header', {
+          message: `The column "${cell}" stands twice in the header: keep one.`,
+          found: cell,
+        }),
+      );
+    else columns.push(found);
+  }
+  if (problems.length === 0) problems.push(...missingColumns(text, start, end, groups, columns));
+  return { columns, separator, line, problems };
+}
+
+function missingColumns(
+  text: Text,
+  start: number,
+  end: number,
+  groups: readonly (readonly Column[])[],
+  columns: readonly FoundColumn[],
+): Problem[] {
+  const accepted = groups
+    .map((group) => group.map(({ example }) => `\`${example}\``).join(' or '))
+    .join(' and ');
+  return groups.flatMap((group) => {
+    const there = columns.filter(({ column }) => group.includes(column));
+    if (there.length === 1) return [];
+    const names = group.map(({ example }) => `\`${example}\``).join(' or ');
+    const found = text.text.slice(start, Math.min(end, start + 80));
+    const message =
+      there.length === 0
+        ? `The first row of the log must name its columns and units, and ${names} is missing.`
+        : `The log has both ${group.map(({ name }) => `\`${name}\``).join(' and ')}: keep one of the two columns.`;
+    return [problemOver(text, start, end, 'log-header', { message, found, accepted })];
+  });
+}
+
+function readRows(
+  text: Text,
+  header: Header,
+  rules: readonly RowRule[],
+): { rows: LogRow[]; problems: Problem[] } {
+  const rows: LogRow[] = [];
+  const problems: Problem[] = [];
+  let mark: '.' | ',' | null = null;
+  let before: LogRow | null = null;
+  for (let line = header.line + 1; line < text.lines.length && problems.length < mostProblems; line++) {
+    const start = text.lines[line] ?? 0;
+    const end = lineEnd(text.text, start);
+    const written = text.text.slice(start, end);
+    if (written.trim() === '') continue;
+    const cells = cellsOf(written, header.separator);
+    const report = (code: ProblemCode, column: string, message: string, found: string) =>
+      problems.push(
+        problemOver(text, start, end, code, {
+          message: `Row ${line + 1}, column "${column}": ${message}.`,
+          found,
+        }),
+      );
+    const row: Record<string, number> = {};
+    let complete = true;
+    for (const { column, index, unit } of header.columns) {
+      const cell = cells[index] ?? '';
+      const value = numberIn(cell);
+      const here = decimalMarkOf(cell);
+      const mixed = value !== null && here !== null && mark !== null && here !== mark;
+      mark ??= value === null ? null : here;
+      if (value !== null && !mixed) {
+        row[column.name] = value * unit.factor + (unit.offset ?? 0);
+        continue;
+      }
+      complete = false;
+      report('log-value', column.name, whyNoNumber(cell, mixed, cells.length, header), cell);
+    }
+    if (!complete) continue;
+    for (const rule of rules) {
+      const fault = rule(row, before);
+      if (fault !== null) report(fault.code, fault.column, fault.message, written.slice(0, 80));
+    }
+    rows.push(row);
+    before = row;
+  }
+  if (problems.length === 0 && rows.length < 2)
+    problems.push(
+      problemOver(text, 0, 0, 'log-empty', {
+        message: `The log has ${rows.length} rows of values; it needs two or more.`,
+      }),
+    );
+  return { rows, problems };
+}
+
+function whyNoNumber(cell: string, mixed: boolean, cells: number, header: Header): string {
+  if (mixed)
+    return `"${cell}" is written with another decimal mark than the rows before it; use a point, or a comma, throughout`;
+  if (cell === '') return 'nothing is written here; put a number, or leave the row out';
+  const comma = header.separator === ',' && cells > header.columns.length;
+  const hint = comma ? '; where decimals are written with a comma, put semicolons between the columns' : '';
+  return `"${cell.slice(0, 40)}" is not a number${hint}`;
+}
+
+function tooManyRows(text: Text): Problem {
+  const found = `${text.lines.length} rows`;
+  const message = `The log has ${text.lines.length} rows; at most ${limits.logRows} are accepted. Keep every second or every tenth one.`;
+  return problemOver(text, 0, 0, 'log-too-long', {
+    message,
+    found,
+    accepted: `at most ${limits.logRows} rows`,
+  });
+}

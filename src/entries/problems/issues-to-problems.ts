@@ -1,0 +1,210 @@
+import * as z from 'zod';
+import { describedAt, keysAt, mayBeAbsent, schemasAt } from '../schema/field-at.ts';
+import type { Refusal } from '../schema/leaf.ts';
+import type { Path, SourceDocument } from '../source/source.ts';
+import { didYouMean } from './did-you-mean.ts';
+import { fieldName } from './field-name.ts';
+import { problemAt } from './make-problem.ts';
+import type { Problem } from './problem.ts';
+import { type ProblemCode, problemCodes } from './problem-codes.ts';
+
+export interface IssueContext {
+  readonly source: SourceDocument;
+  readonly schema: z.core.$ZodType;
+  readonly misplaced?: Misplaced;
+}
+
+/** Keys that are known elsewhere but have no meaning in a map: the reason, by the map's path without its places in lists. */
+export type Misplaced = ReadonlyMap<string, ReadonlyMap<string, string>>;
+
+/**
+ * Turns what zod reports into problems, each at the place where it stands. This is the only place that words an issue
+ * of the schema. The issues must carry their input (`reportInput`).
+ */
+export function issuesToProblems(context: IssueContext, issues: readonly z.core.$ZodIssue[]): Problem[] {
+  const misspelt = misspeltFields(context, issues);
+  const problems: Problem[] = [];
+  for (const issue of issues) {
+    if (isMissing(issue) && misspelt.has(JSON.stringify(issue.path))) continue;
+    if (problems.length >= mostProblems)
+      return [...problems.slice(0, mostProblems), moreMistakes(context.source)];
+    problems.push(...ofIssue(context, issue, []));
+  }
+  if (problems.length <= mostProblems) return problems;
+  return [...problems.slice(0, mostProblems), moreMistakes(context.source)];
+}
+
+/** Nobody corrects more at a time; a file of nothing but mistakes is not to keep everybody waiting. */
+const mostProblems = 500;
+
+function moreMistakes(source: SourceDocument): Problem {
+  return problemAt(source, [], 'value', 'more-mistakes', {
+    message: `The fields of this file have more than ${mostProblems} mistakes; the first ${mostProblems} are listed. Correct these, then check again.`,
+  });
+}
+
+function isMissing(issue: z.core.$ZodIssue): boolean {
+  return issue.code === 'invalid_type' && issue.input === undefined;
+}
+
+/**
+ * The fields whose name an unknown key nearly is, by their path. Where such a field is missing too, that is one mistake,
+ * told at the unknown key.
+ */
+function misspeltFields(context: IssueContext, issues: readonly z.core.$ZodIssue[]): ReadonlySet<string> {
+  const fields = new Set<string>();
+  for (const issue of issues) {
+    if (issue.code !== 'unrecognized_keys') continue;
+    const known = keysAt(context.schema, pathOf(issue.path));
+    for (const key of issue.keys) {
+      const near = didYouMean(key, known);
+      if (near !== null) fields.add(JSON.stringify([...issue.path, near]));
+    }
+  }
+  return fields;
+}
+
+function pathOf(path: readonly PropertyKey[]): Path {
+  return path.map((key) => (typeof key === 'symbol' ? String(key) : key));
+}
+
+function ofIssue(context: IssueContext, issue: z.core.$ZodIssue, above: Path): Problem[] {
+  const path = [...above, ...pathOf(issue.path)];
+  switch (issue.code) {
+    case 'custom':
+      if (issue.input === '') return [wrongShape(context, path, '')];
+      return [ofRefusal(context.source, path, issue.params as unknown as Refusal)];
+    case 'unrecognized_keys':
+      return issue.keys.slice(0, mostProblems + 1).map((key) => unknownKey(context, path, key));
+    case 'invalid_union':
+      return ofAlternatives(context, issue, path);
+    case 'invalid_type':
+      return [issue.input === undefined ? missing(context, path) : wrongShape(context, path, issue.input)];
+    case 'too_small':
+      return [wrongShape(context, path, issue.input)];
+    case 'invalid_key':
+    case 'invalid_element':
+      return issue.issues.flatMap((inner) => ofIssue(context, { ...inner, path: [] }, path));
+    default:
+      return [wrongShape(context, path, issue.input)];
+  }
+}
+
+/** A refused text: the field's name, then what its reader said. */
+export function ofRefusal(
+  source: SourceDocument,
+  path: Path,
+  refusal: Refusal,
+  part: 'key' | 'value' = 'value',
+): Problem {
+  const { code, message, found, accepted, suggestion } = refusal;
+  const quoted = suggestion?.startsWith('"') ? suggestion : `"${suggestion}"`;
+  const offer = suggestion === undefined || message.includes(quoted) ? '' : ` Did you mean ${quoted}?`;
+  return problemAt(source, path, part, knownCode(code), {
+    message: `${fieldName(source, path)}: ${message}${offer}`,
+    found,
+    accepted,
+    suggestion,
+  });
+}
+
+// Of several forms of a field, the one whose shape was written is the one that was meant.
+function ofAlternatives(
+  context: IssueContext,
+  issue: Extract<z.core.$ZodIssue, { code: 'invalid_union' }>,
+  path: Path,
+): Problem[] {
+  if (issue.input === undefined) return [missing(context, path)];
+  const meant = issue.errors.find(
+    (errors) => !errors.some((error) => error.code === 'invalid_type' && error.path.length === 0),
+  );
+  if (meant === undefined) return [wrongShape(context, path, issue.input)];
+  return meant.flatMap((error) => ofIssue(context, error, path));
+}
+
+function missing(context: IssueContext, path: Path): Problem {
+  const described = describedAt(context.schema, path);
+  const key = String(path.at(-1));
+  const example = described?.example ?? '';
+  const what = described === null ? '' : `: ${lowerFirst(described.description)}`;
+  const line = example === '' ? null : `${key}: ${example}`;
+  const how = line === null ? '' : ` Write it like \`${line}\`.`;
+  return problemAt(context.source, path.slice(0, -1), 'key', 'missing-field', {
+    message: `${fieldName(context.source, path)} is missing${what}.${how}`,
+    accepted: described?.description ?? null,
+    suggestion: line,
+  });
+}
+
+function unknownKey(context: IssueContext, parent: Path, key: string): Problem {
+  const path = [...parent, key];
+  const known = keysAt(context.schema, parent);
+  const reason = context.misplaced?.get(patternOf(parent))?.get(key);
+  const name = fieldName(context.source, path);
+  if (reason !== undefined)
+    return problemAt(context.source, path, 'key', 'key-not-here', {
+      message: `${name} can't stand here: ${reason}.`,
+      found: key,
+      accepted: known.join(', '),
+    });
+  const near = didYouMean(key, known);
+  return problemAt(context.source, path, 'key', 'unknown-key', {
+    message: `${name} is not a known key.${near === null ? ` Known here: ${known.join(', ')}.` : ` Did you mean \`${near}\`?`}`,
+    found: key,
+    accepted: known.join(', '),
+    suggestion: near,
+  });
+}
+
+function wrongShape(context: IssueContext, path: Path, input: unknown): Problem {
+  const described = describedAt(context.schema, path);
+  const key = path.findLast((segment) => typeof segment === 'string') ?? '';
+  const wanted = shapesInWords(schemasAt(context.schema, path));
+  const name = fieldName(context.source, path);
+  const example = described?.example ?? '';
+  const line = example === '' ? null : `${key}: ${example}`;
+  const how = line === null ? '' : ` Write it like \`${line}\`.`;
+  if (input === '' || (Array.isArray(input) && input.length === 0))
+    return problemAt(context.source, path, 'value', 'empty-field', {
+      message: `${name}: nothing is written here${mayBeAbsent(context.schema, path) ? '; leave it out where you have nothing to say' : ', and it is required'}.${how}`,
+      found: '',
+      accepted: wanted,
+      suggestion: line,
+    });
+  return problemAt(context.source, path, 'value', 'wrong-shape', {
+    message: `${name} should be ${wanted}, but ${shapeInWords(input)} is written.${how}`,
+    found: typeof input === 'string' ? input : shapeInWords(input),
+    accepted: wanted,
+    suggestion: line,
+  });
+}
+
+function shapesInWords(forms: readonly z.core.$ZodType[]): string {
+  const shapes = forms.map((form) =>
+    form instanceof z.ZodArray
+      ? 'a list'
+      : form instanceof z.ZodObject || form instanceof z.ZodRecord
+        ? 'a map of keys and values'
+        : 'a single value',
+  );
+  return [...new Set(shapes)].join(' or ') || 'something else';
+}
+
+function shapeInWords(input: unknown): string {
+  if (Array.isArray(input)) return 'a list';
+  return typeof input === 'object' && input !== null ? 'a map of keys and values' : `"${String(input)}"`;
+}
+
+/** A path without the places in lists: `setups`, `flights.weather`. */
+export function patternOf(path: Path): string {
+  return path.filter((segment) => typeof segment === 'string').join('.');
+}
+
+function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
+function knownCode(code: string): ProblemCode {
+  if (Object.hasOwn(problemCodes, code)) return code as ProblemCode;
+  throw new Error(`No such problem code: ${code}`);
+}
