@@ -1,4 +1,4 @@
-import type { FrozenResult } from '../contest/frozen.ts';
+import type { FrozenResult } from '../contest/frozen/frozen.ts';
 import type { ContestResult, JudgedEntry, JudgedFlight } from '../contest/standing.ts';
 import type { FileAccount, ReadPhoto } from '../entries/folder/content.ts';
 import type { Problem } from '../entries/problems/problem.ts';

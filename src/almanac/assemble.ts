@@ -1,5 +1,5 @@
 import type { Contender } from '../contest/contender.ts';
-import type { FrozenResult } from '../contest/frozen.ts';
+import type { FrozenResult } from '../contest/frozen/frozen.ts';
 import { judge } from '../contest/judge.ts';
 import type { Content, ReadEntry } from '../entries/folder/content.ts';
 import { renderMarkdown } from '../entries/markdown.ts';

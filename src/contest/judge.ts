@@ -1,18 +1,18 @@
 import type { FigureSet } from '../figures/figure.ts';
 import type { Challenge } from '../model/challenge.ts';
-import { byClaim, claimOf } from './claims.ts';
 import type { Contender } from './contender.ts';
-import { divisionsMet } from './divisions.ts';
-import type { FrozenResult } from './frozen.ts';
-import { headlineOf } from './headline.ts';
-import { judgeFlights } from './judge-flights.ts';
-import { rank } from './rank.ts';
-import { scoreOf } from './score.ts';
-import type { ScoringFlight } from './scoring-flight.ts';
+import type { FrozenResult } from './frozen/frozen.ts';
+import { thaw } from './frozen/thaw.ts';
+import { byClaim, claimOf } from './ranking/claims.ts';
+import { divisionsMet } from './ranking/divisions.ts';
+import { headlineOf } from './ranking/headline.ts';
+import { rank } from './ranking/rank.ts';
+import { scoreOf } from './ranking/score.ts';
+import type { ScoringFlight } from './ranking/scoring-flight.ts';
+import type { Scored } from './ranking/tie-break.ts';
+import { challengeState } from './rules/state.ts';
 import type { ContestResult, JudgedEntry } from './standing.ts';
-import { challengeState } from './state.ts';
-import { thaw } from './thaw.ts';
-import type { Scored } from './tie-break.ts';
+import { judgeFlights } from './verdicts/judge-flights.ts';
 
 /** One entry on its way to a place. */
 interface Candidate {

@@ -1,5 +1,5 @@
 import type { Almanac, ChallengeRecord, EntryRecord } from '../almanac/almanac.ts';
-import type { FrozenResult } from '../contest/frozen.ts';
+import type { FrozenResult } from '../contest/frozen/frozen.ts';
 import type { Standing } from '../contest/standing.ts';
 import { significant } from '../quantities/decimal.ts';
 import { figureData, motorsData } from './figure-data.ts';

@@ -1,4 +1,4 @@
-import type { FrozenResult } from '../contest/frozen.ts';
+import type { FrozenResult } from '../contest/frozen/frozen.ts';
 import { standingData } from './data-file.ts';
 
 /** `results/<challenge>.json`: a frozen result as text, in the shapes of the data file; the same result, the same bytes. */

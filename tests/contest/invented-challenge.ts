@@ -1,4 +1,4 @@
-import { parseLimit } from '../../src/contest/limit.ts';
+import { parseLimit } from '../../src/contest/rules/limit.ts';
 import type { Challenge, Condition, Fact, FlyingRules, Limit, Scoring } from '../../src/model/challenge.ts';
 import type { Kind } from '../../src/quantities/quantity.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { factsAsRuled } from '../../src/contest/as-ruled.ts';
 import { judge } from '../../src/contest/judge.ts';
+import { factsAsRuled } from '../../src/contest/verdicts/as-ruled.ts';
 import type { Figure } from '../../src/figures/figure.ts';
 import type { Challenge } from '../../src/model/challenge.ts';
 import type { FlightRuling, Inspection } from '../../src/model/ruling.ts';

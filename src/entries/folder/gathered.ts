@@ -1,4 +1,4 @@
-import type { FrozenResult } from '../../contest/frozen.ts';
+import type { FrozenResult } from '../../contest/frozen/frozen.ts';
 import type { Batch } from '../../model/batch.ts';
 import type { Challenge } from '../../model/challenge.ts';
 import type { Entry } from '../../model/entry.ts';

@@ -1,4 +1,4 @@
-import type { FrozenResult } from '../../contest/frozen.ts';
+import type { FrozenResult } from '../../contest/frozen/frozen.ts';
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';

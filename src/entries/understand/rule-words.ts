@@ -1,4 +1,4 @@
-import { parseLimit } from '../../contest/limit.ts';
+import { parseLimit } from '../../contest/rules/limit.ts';
 import { figureDefinition, figureDefinitions } from '../../figures/registry.ts';
 import { kindOfFigure } from '../../figures/unit-kind.ts';
 import type { Limit, TieBreak } from '../../model/challenge.ts';

@@ -1,0 +1,154 @@
+import { describe, expect, it } from 'vitest';
+import { freeze } from '../../../src/contest/frozen/freeze.ts';
+import { judge } from '../../../src/contest/judge.ts';
+import { challengeState } from '../../../src/contest/rules/state.ts';
+import { challenge, figureCondition } from '../invented-challenge.ts';
+import {
+  accepted,
+  acceptedContender,
+  contender,
+  figure,
+  figures,
+  flight,
+  on,
+} from '../invented-contender.ts';
+
+const rules = challenge({
+  target: { time: 40, label: null },
+  eligibility: [figureCondition('span', 'at least 2.4 m', 'length')],
+  divisions: [
+    { id: 'grand', name: 'Grand', conditions: [figureCondition('span', 'at least 4 m', 'length')] },
+  ],
+});
+const spanned = (span: number) => ({ figures: figures(figure('span', 'm', span)) });
+const contenders = [
+  acceptedContender('c', [flight(1, 20)], spanned(5)),
+  acceptedContender('a', [flight(1, 40, on('2027-05-09')), flight(2, 41.7, on('2027-06-09'))], spanned(3.2)),
+  acceptedContender('b', [flight(1, 41.7, on('2027-06-08'))], spanned(4.1)),
+  contender('d', { flights: [flight(1, 60), flight(2, 30)], rulings: [accepted(2)], ...spanned(4.3) }),
+  contender('e', { flights: [flight(1, 70)], ...spanned(2) }),
+];
+const final = judge(rules, contenders, { now: '2027-12-01', frozen: null });
+const frozen = freeze(rules, final, contenders, { generator: '1.0.0', closed: '2027-12-01' });
+
+describe('a frozen result', () => {
+  it('keeps places, scores and what parted them, without uncertainties', () => {
+    expect(frozen.standings.map(({ place, entry, score }) => [place, entry, score])).toEqual([
+      [1, 'a', 41.7],
+      [1, 'b', 41.7],
+      [3, 'd', 30],
+      [4, 'c', 20],
+    ]);
+    expect(frozen.standings[0]).not.toHaveProperty('u');
+    expect(frozen.divisions).toEqual({
+      grand: [
+        { place: 1, entry: 'b', score: 41.7 },
+        { place: 2, entry: 'd', score: 30 },
+        { place: 3, entry: 'c', score: 20 },
+      ],
+    });
+    expect(frozen.claims).toEqual([{ entry: 'd', score: 60, flights: [1] }]);
+    expect(frozen.unplaced).toEqual([{ entry: 'e', reason: 'no counted flight' }]);
+  });
+
+  it('keeps the records: the longest time, of equal ones the earlier; the largest span that reached the target', () => {
+    expect(frozen.records).toEqual([
+      { kind: 'best-time', division: null, value: 41.7, entry: 'b', flight: 1, date: '2027-06-08' },
+      { kind: 'span', division: null, value: 4.1, entry: 'b', flight: 1, date: '2027-06-08' },
+      { kind: 'best-time', division: 'grand', value: 41.7, entry: 'b', flight: 1, date: '2027-06-08' },
+      { kind: 'span', division: 'grand', value: 4.1, entry: 'b', flight: 1, date: '2027-06-08' },
+    ]);
+  });
+
+  it('keeps every flight with its status and the facts of the best counted one', () => {
+    expect(frozen.entries.map(({ id }) => id)).toEqual(['a', 'b', 'c', 'd', 'e']);
+    expect(frozen.entries[0]).toMatchObject({
+      builders: ['builder-of-a'],
+      flights: [
+        { number: 1, date: '2027-05-09', official: 40, status: 'accepted', reason: null },
+        { number: 2, date: '2027-06-09', official: 41.7, status: 'accepted', reason: null },
+      ],
+      facts: { setup: 'none', span: 3.2 },
+    });
+    expect(frozen.entries[4]?.facts).toEqual({});
+  });
+
+  it('survives a trip through JSON', () => {
+    expect(JSON.parse(JSON.stringify(frozen))).toEqual(frozen);
+  });
+});
+
+describe('judging with a frozen result', () => {
+  const shorter = acceptedContender('a', [flight(1, 40), flight(2, 12), flight(3, 99)], spanned(3.2));
+  const later = [
+    shorter,
+    acceptedContender('b', [flight(1, 41.7)], {
+      ...spanned(4.1),
+      withdrawn: { date: '2028-01-01', reason: 'sold' },
+    }),
+    acceptedContender('newcomer', [flight(1, 300)], spanned(3)),
+  ];
+  const thawed = judge(rules, later, { now: '2028-02-01', frozen });
+
+  it('is final and keeps the places, also of entries left out or withdrawn since', () => {
+    expect(thawed.state).toBe('final');
+    expect(thawed.standings.map(({ u: _, ...standing }) => standing)).toEqual(frozen.standings);
+    expect(thawed.claims).toEqual(frozen.claims);
+    expect(thawed.unplaced).toEqual(frozen.unplaced);
+    expect(
+      thawed.divisions.get('grand')?.map(({ place, entry, score }) => ({ place, entry, score })),
+    ).toEqual(frozen.divisions.grand);
+    expect(thawed.entries.get('b')?.unplaced).toBeNull();
+  });
+
+  it('keeps official times and statuses, and what follows from them', () => {
+    const a = thawed.entries.get('a');
+    expect(a?.flights[1]).toMatchObject({
+      status: 'accepted',
+      official: { seconds: 41.7, explanation: '41.7 s in the final result' },
+      date: '2027-06-09',
+      reachedTarget: true,
+    });
+    expect(a).toMatchObject({ bestCounted: 2, unplaced: null });
+  });
+
+  it('counts no flight and no entry that came later', () => {
+    expect(thawed.entries.get('a')?.flights[2]).toMatchObject({
+      status: 'provisional',
+      reason: 'not part of the final result',
+      counted: false,
+      reachedTarget: false,
+    });
+    expect(thawed.entries.get('newcomer')).toMatchObject({
+      bestCounted: null,
+      unplaced: 'not part of the final result',
+    });
+  });
+
+  it('gives back what was frozen where nothing changed', () => {
+    const same = judge(rules, contenders, { now: '2028-02-01', frozen });
+    expect({ ...same, state: 'closed' }).toEqual({
+      ...final,
+      divisions: new Map(
+        [...final.divisions].map(([id, rows]) => [
+          id,
+          rows.map((row) => ({ ...row, tieBreak: null, withinTimingErrorOf: [] })),
+        ]),
+      ),
+    });
+  });
+});
+
+describe('the life of a challenge', () => {
+  it.each([
+    ['2027-02-28', false, 'announced'],
+    ['2027-03-01', false, 'open'],
+    ['2027-10-31', false, 'open'],
+    ['2027-11-01', false, 'closed'],
+    ['2030-01-01', false, 'closed'],
+    ['2030-01-01', true, 'final'],
+    ['2027-05-01', true, 'final'],
+  ] as const)('on %s, frozen %s, is %s', (today, isFrozen, state) => {
+    expect(challengeState(rules, today, isFrozen)).toBe(state);
+  });
+});
