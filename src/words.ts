@@ -1,7 +1,7 @@
 import type { Status } from './contest/standing.ts';
 import type { Basis } from './figures/figure.ts';
 import type { CalendarDate } from './model/calendar.ts';
-import type { ChallengeState, Fact } from './model/challenge.ts';
+import type { Fact } from './model/challenge.ts';
 import type { AfterRun, Control, Layout, Onboard, OriginOfDesign, Rotation } from './model/design.ts';
 import type { Behaviour, Weather } from './model/entry.ts';
 import type { Verdict } from './model/ruling.ts';
@@ -121,12 +121,6 @@ const basis: Record<Basis, string> = {
   'partly assumed': 'partly assumed',
 };
 const verdict: Record<Verdict, string> = { accepted: 'accepted', refused: 'refused', void: 'void' };
-const state: Record<ChallengeState, string> = {
-  announced: 'announced',
-  open: 'open',
-  closed: 'closed',
-  final: 'final',
-};
 const fact: Record<Fact, string> = {
   control: 'Control',
   onboard: 'On board',
@@ -146,7 +140,6 @@ const weather: Record<keyof Weather, string> = {
 export const words = {
   language: 'en',
   generator: 'Last Turn',
-  months,
   control,
   onboard,
   origin,
@@ -161,14 +154,12 @@ export const words = {
   statusExplained,
   basis,
   verdict,
-  state,
   fact,
   weather,
 
   frame: {
     skip: 'Skip to the content',
     navigation: 'Site',
-    menu: 'Pages of the site',
     footer: 'About this site',
     home: (title: string) => `${title}, front page`,
     titled: (page: string, site: string) => (page === site ? site : `${page} · ${site}`),
@@ -177,7 +168,6 @@ export const words = {
     asOf: (date: CalendarDate) => `As of ${dateInWords(date)}.`,
     source: 'Source of this site',
     send: 'Send an entry by mail',
-    clubLinks: 'Links',
     scrollable: (name: string) => `${name}, table`,
   },
 
@@ -190,7 +180,6 @@ export const words = {
     builders: 'Builders',
     news: 'News',
     leftOut: 'Left out',
-    data: 'Data',
   },
 
   challenge: {
@@ -216,7 +205,6 @@ export const words = {
     jsonLink: 'Data as JSON',
     csvLink: 'Data as CSV',
     boardLink: 'The board',
-    elsewhere: 'Also',
   },
 
   board: {
@@ -228,7 +216,6 @@ export const words = {
     time: 'Time',
     score: 'Score',
     flights: 'Flight no.',
-    shared: (place: number) => `${place}, shared`,
     noneYet: 'No flight counts yet.',
     noneInDivision: 'No aircraft has a counted flight in this division yet.',
     noEntries: 'No aircraft has been entered yet.',
@@ -253,7 +240,6 @@ export const words = {
     unplaced: 'Without a place',
     reason: 'Reason',
     leftOutEntry: 'page being looked at',
-    more: 'Rules and data',
     scaled: 'Scores are scaled by the handicap of the rules.',
     of: (method: 'best' | 'sum' | 'mean' | 'rounds', flights: number) =>
       ({
@@ -280,7 +266,6 @@ export const words = {
     withdrawnReason: (reason: string) => `Reason given: ${reason}`,
     disqualified: (reason: string, by: string, date: CalendarDate) =>
       `The organiser took it out of the standings on ${dateInWords(date)} (${by}): ${reason}`,
-    plan: 'Plan',
     planDrawing: 'Wing outline',
     outlinePanels: 'The wing from above, to scale, from the panels as measured.',
     outlineChord: 'The wing from above, to scale, drawn as a rectangle of its span and mean chord.',
@@ -318,8 +303,6 @@ export const words = {
     shares: (shares: readonly { readonly input: string; readonly share: number }[]) =>
       `Where the uncertainty comes from: ${shares.map(({ input, share }) => `${input}, ${Math.round(share * 100)}\u00a0%`).join('; ')}.`,
     absent: 'Cannot be worked out',
-    absentExplained: 'These figures need something the entry does not say.',
-    needs: 'Needs',
     figureOfMotor: (name: string, motor: number) => `${name}, motor ${motor}`,
     howFigures: 'How each figure is worked out',
     flights: 'Flights',
@@ -580,7 +563,6 @@ export const words = {
       `A result may be protested for ${time} after it is published. Write to the organiser.`,
     noProtests: 'No time for protests is set. Write to the organiser.',
     noAmendments: 'The rules have not been changed since they were published.',
-    amendment: (what: string) => what,
     why: (why: string) => `Why: ${why}`,
     days: (count: number) => counted(count, 'day'),
     safetyLead: 'These come before any time on the board.',
