@@ -10,15 +10,15 @@ import { restore } from '../src/publish/restore.ts';
 import { filesBelow, lastAddresses, refusalToBuildInto } from '../src/publish/site-folder.ts';
 import { type SwapEffects, swap } from '../src/publish/swap.ts';
 import { preparePhotos, withoutPhotos, writePhotos } from '../src/publish/write-photos.ts';
-import { buildInstant } from './build-instant.ts';
-import { counted } from './check-summary.ts';
-import { runCommand, UsageError } from './command-line.ts';
-import { contentFolder } from './content-folder.ts';
-import { printProblems } from './print-problems.ts';
-import { printable } from './printable.ts';
-import { cacheFolder, projectFolder, typedPath } from './project-folder.ts';
-import { renderingFolder, renderSite } from './render-site.ts';
-import { siteAddress } from './site-address.ts';
+import { contentFolder } from './folders/content-folder.ts';
+import { cacheFolder, projectFolder, typedPath } from './folders/project-folder.ts';
+import { buildInstant } from './site/build-instant.ts';
+import { renderingFolder, renderSite } from './site/render-site.ts';
+import { siteAddress } from './site/site-address.ts';
+import { counted } from './terminal/check-summary.ts';
+import { runCommand, UsageError } from './terminal/command-line.ts';
+import { printProblems } from './terminal/print-problems.ts';
+import { printable } from './terminal/printable.ts';
 
 const help = `npm run build -- [--content DIR] [--out DIR] [--site URL] [--strict] [--now ISO] [--previous FILE]
 

@@ -2,13 +2,13 @@ import { existsSync } from 'node:fs';
 import { relative, resolve } from 'node:path';
 import { readAlmanac } from '../src/almanac/read-almanac.ts';
 import { restore } from '../src/publish/restore.ts';
-import { buildInstant } from './build-instant.ts';
-import { checkSummary, summaryLine } from './check-summary.ts';
-import { oneOf, runCommand, UsageError } from './command-line.ts';
-import { contentFolder } from './content-folder.ts';
-import { pathFrom, printProblems } from './print-problems.ts';
-import { problemAnnotation } from './problem-annotation.ts';
-import { projectFolder, typedPath } from './project-folder.ts';
+import { contentFolder } from './folders/content-folder.ts';
+import { projectFolder, typedPath } from './folders/project-folder.ts';
+import { buildInstant } from './site/build-instant.ts';
+import { checkSummary, summaryLine } from './terminal/check-summary.ts';
+import { oneOf, runCommand, UsageError } from './terminal/command-line.ts';
+import { pathFrom, printProblems } from './terminal/print-problems.ts';
+import { problemAnnotation } from './terminal/problem-annotation.ts';
 
 const help = `npm run check -- [paths…] [--content DIR] [--format text|github|json] [--now ISO]
 

@@ -7,14 +7,14 @@ import { readAlmanac } from '../src/almanac/read-almanac.ts';
 import { encodePhoto } from '../src/publish/encode-photo.ts';
 import { photoVariants } from '../src/publish/photo-variants.ts';
 import { restore } from '../src/publish/restore.ts';
-import { buildInstant } from './build-instant.ts';
-import { checkSummary, summaryLine } from './check-summary.ts';
-import { runCommand, UsageError } from './command-line.ts';
-import { contentFolder } from './content-folder.ts';
-import { printProblems } from './print-problems.ts';
-import { cacheFolder, projectFolder } from './project-folder.ts';
-import { setEnvironment } from './render-site.ts';
-import { siteAddress } from './site-address.ts';
+import { contentFolder } from './folders/content-folder.ts';
+import { cacheFolder, projectFolder } from './folders/project-folder.ts';
+import { buildInstant } from './site/build-instant.ts';
+import { setEnvironment } from './site/render-site.ts';
+import { siteAddress } from './site/site-address.ts';
+import { checkSummary, summaryLine } from './terminal/check-summary.ts';
+import { runCommand, UsageError } from './terminal/command-line.ts';
+import { printProblems } from './terminal/print-problems.ts';
 
 const help = `npm run dev -- [--content DIR] [--port N] [--host NAME] [--now ISO]
 

@@ -2,12 +2,12 @@ import { statSync } from 'node:fs';
 import { relative } from 'node:path';
 import type { Almanac, EntryRecord } from '../src/almanac/almanac.ts';
 import { readAlmanac } from '../src/almanac/read-almanac.ts';
-import { oneOf, runCommand, UsageError } from './command-line.ts';
-import { contentFolder } from './content-folder.ts';
-import { figuresJson } from './figures-json.ts';
-import { figuresText } from './figures-text.ts';
-import { printProblems } from './print-problems.ts';
-import { typedPath } from './project-folder.ts';
+import { contentFolder } from './folders/content-folder.ts';
+import { typedPath } from './folders/project-folder.ts';
+import { oneOf, runCommand, UsageError } from './terminal/command-line.ts';
+import { figuresJson } from './terminal/figures-json.ts';
+import { figuresText } from './terminal/figures-text.ts';
+import { printProblems } from './terminal/print-problems.ts';
 
 const help = `npm run figures -- <entry.md> [--content DIR] [--format text|json]
 

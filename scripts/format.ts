@@ -1,5 +1,5 @@
-import { runCommand } from './command-line.ts';
-import { runTool } from './run-tool.ts';
+import { runCommand } from './terminal/command-line.ts';
+import { runTool } from './terminal/run-tool.ts';
 
 const command = {
   name: 'format',

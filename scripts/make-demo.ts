@@ -7,12 +7,12 @@ import { judge } from '../src/contest/judge.ts';
 import { factsAsRuled } from '../src/contest/verdicts/as-ruled.ts';
 import { readContent } from '../src/entries/folder/read-folder.ts';
 import { frozenFile } from '../src/publish/frozen-file.ts';
-import { runCommand } from './command-line.ts';
-import { contentFolder } from './content-folder.ts';
 import { demoLogs } from './demo/demo-logs.ts';
 import { benchPictures, encoded, planPictures } from './demo/demo-pictures.ts';
 import { sealRulings } from './demo/seal-rulings.ts';
-import { projectFolder } from './project-folder.ts';
+import { contentFolder } from './folders/content-folder.ts';
+import { projectFolder } from './folders/project-folder.ts';
+import { runCommand } from './terminal/command-line.ts';
 
 /** The demo's closed season, and the day on which its result was frozen. */
 const closedSeason = { challenge: 'slow-thread-2025', closed: '2025-12-03' };

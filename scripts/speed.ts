@@ -1,9 +1,9 @@
 import { mkdir, mkdtemp, realpath, rm, stat } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { runCommand, UsageError } from './command-line.ts';
-import { type Measured, measuredRun } from './measured-run.ts';
-import { writeSyntheticContent } from './synthetic-content.ts';
+import { type Measured, measuredRun } from './speed/measured-run.ts';
+import { writeSyntheticContent } from './speed/synthetic-content.ts';
+import { runCommand, UsageError } from './terminal/command-line.ts';
 
 const help = `npm run speed -- [--sizes 100,1000,5000] [--bare]
 

@@ -1,9 +1,9 @@
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { counted } from './check-summary.ts';
-import { runCommand } from './command-line.ts';
-import { runTool } from './run-tool.ts';
+import { counted } from './terminal/check-summary.ts';
+import { runCommand } from './terminal/command-line.ts';
+import { runTool } from './terminal/run-tool.ts';
 
 const help = `npm test [-- paths…]
 

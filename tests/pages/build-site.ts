@@ -1,6 +1,6 @@
 import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { renderingFolder, renderSite } from '../../scripts/render-site.ts';
+import { renderingFolder, renderSite } from '../../scripts/site/render-site.ts';
 import type { Almanac } from '../../src/almanac/almanac.ts';
 
 /** A site built from an almanac written by hand. */

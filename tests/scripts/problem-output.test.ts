@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { printable } from '../../scripts/printable.ts';
-import { problemAnnotation } from '../../scripts/problem-annotation.ts';
-import { problemText } from '../../scripts/problem-text.ts';
+import { printable } from '../../scripts/terminal/printable.ts';
+import { problemAnnotation } from '../../scripts/terminal/problem-annotation.ts';
+import { problemText } from '../../scripts/terminal/problem-text.ts';
 import type { Problem } from '../../src/entries/problems/problem.ts';
 
 const problem: Problem = {

@@ -1,7 +1,7 @@
-import type { EntryRecord } from '../src/almanac/almanac.ts';
-import { measureOfFigure } from '../src/components/measure.ts';
-import { type Figure, type FigureSet, isPresent } from '../src/figures/figure.ts';
-import { figureDefinition } from '../src/figures/registry.ts';
+import type { EntryRecord } from '../../src/almanac/almanac.ts';
+import { measureOfFigure } from '../../src/components/measure.ts';
+import { type Figure, type FigureSet, isPresent } from '../../src/figures/figure.ts';
+import { figureDefinition } from '../../src/figures/registry.ts';
 import { printable } from './printable.ts';
 
 /** All figures of an entry as aligned text: of the headline setup, of each motor, of the other setups, of each flight. */

@@ -1,5 +1,5 @@
-import type { Almanac } from '../src/almanac/almanac.ts';
-import type { Problem } from '../src/entries/problems/problem.ts';
+import type { Almanac } from '../../src/almanac/almanac.ts';
+import type { Problem } from '../../src/entries/problems/problem.ts';
 
 /** What `check` counts; the keys of its JSON. */
 export interface CheckSummary {

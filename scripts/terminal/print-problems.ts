@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
-import type { Problem } from '../src/entries/problems/problem.ts';
+import type { Problem } from '../../src/entries/problems/problem.ts';
 import { problemText } from './problem-text.ts';
 
 /** Prints problems for a person, in the order given, on the stream given. */

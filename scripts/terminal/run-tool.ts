@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { projectFolder } from './project-folder.ts';
+import { projectFolder } from '../folders/project-folder.ts';
 
 /** The programs of installed packages that the project's own commands use. */
 const programs = {

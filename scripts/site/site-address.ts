@@ -1,4 +1,4 @@
-import { UsageError } from './command-line.ts';
+import { UsageError } from '../terminal/command-line.ts';
 import type { SiteAddress } from './render-site.ts';
 
 /**

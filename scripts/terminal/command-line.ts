@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { didYouMean } from '../src/entries/problems/did-you-mean.ts';
+import { didYouMean } from '../../src/entries/problems/did-you-mean.ts';
 
 /** What an option takes: a value, or nothing. */
 export type OptionKind = 'value' | 'flag';

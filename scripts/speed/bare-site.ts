@@ -1,6 +1,6 @@
 import { mkdir, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { projectFolder } from './project-folder.ts';
+import { projectFolder } from '../folders/project-folder.ts';
 
 /**
  * Builds the same entries as a site of one layout and one content collection, with nothing of this project but its way

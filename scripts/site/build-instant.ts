@@ -1,6 +1,6 @@
 import { execFile } from 'node:child_process';
 import { promisify } from 'node:util';
-import { UsageError } from './command-line.ts';
+import { UsageError } from '../terminal/command-line.ts';
 
 const run = promisify(execFile);
 

@@ -1,6 +1,6 @@
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { renderMarkdown } from '../src/entries/markdown.ts';
+import { renderMarkdown } from '../../src/entries/markdown.ts';
 
 /**
  * The least any build of the same entries must do: read the files, split off the front matter, render the Markdown

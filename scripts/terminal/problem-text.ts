@@ -1,5 +1,5 @@
 import { styleText } from 'node:util';
-import type { Problem, Severity } from '../src/entries/problems/problem.ts';
+import type { Problem, Severity } from '../../src/entries/problems/problem.ts';
 import { printable } from './printable.ts';
 
 /** How problems are printed at a terminal. */

@@ -1,6 +1,6 @@
-import type { EntryRecord } from '../src/almanac/almanac.ts';
-import { type Figure, type FigureSet, isPresent } from '../src/figures/figure.ts';
-import { significant } from '../src/quantities/decimal.ts';
+import type { EntryRecord } from '../../src/almanac/almanac.ts';
+import { type Figure, type FigureSet, isPresent } from '../../src/figures/figure.ts';
+import { significant } from '../../src/quantities/decimal.ts';
 
 /** All figures of an entry as data: as in the data files, with assumptions and shares of uncertainty added. */
 export function figuresJson(record: EntryRecord): string {

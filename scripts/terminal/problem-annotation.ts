@@ -1,4 +1,4 @@
-import type { Problem, Severity } from '../src/entries/problems/problem.ts';
+import type { Problem, Severity } from '../../src/entries/problems/problem.ts';
 import { printable } from './printable.ts';
 
 const commands = { error: 'error', warning: 'warning', note: 'notice' } as const satisfies Record<

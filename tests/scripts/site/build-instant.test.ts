@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { buildInstant } from '../../scripts/build-instant.ts';
+import { buildInstant } from '../../../scripts/site/build-instant.ts';
 
 let folder = '';
 beforeEach(() => {

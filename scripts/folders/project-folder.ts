@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 
 /** The folder of this project: package.json, src, and by default the content and the built site. */
-export const projectFolder = resolve(import.meta.dirname, '..');
+export const projectFolder = resolve(import.meta.dirname, '../..');
 
 /** Where cached pictures and builds under way are kept; LAST_TURN_CACHE names another place for the pictures. */
 export function cacheFolder(): string {

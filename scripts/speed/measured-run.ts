@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process';
 import { resolve } from 'node:path';
-import { projectFolder } from './project-folder.ts';
+import { projectFolder } from '../folders/project-folder.ts';
 
 /** What one child process took. */
 export interface Measured {
@@ -10,11 +10,11 @@ export interface Measured {
 }
 
 /**
- * Runs a module of scripts/ in a process of its own and measures it from start to end. The child says its peak memory
+ * Runs a command or a module of scripts/ in a process of its own and measures it from start to end. The child says its peak memory
  * itself when it ends. Rejects where the child fails, with what it printed.
  */
 export function measuredRun(script: string, args: readonly string[]): Promise<Measured> {
-  const child = resolve(projectFolder, 'scripts', 'measured-child.ts');
+  const child = resolve(projectFolder, 'scripts/speed/measured-child.ts');
   return new Promise((done, failed) => {
     const started = performance.now();
     const running = spawn(process.execPath, [child, script, ...args], {

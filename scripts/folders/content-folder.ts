@@ -1,6 +1,6 @@
 import { existsSync, statSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
-import { UsageError } from './command-line.ts';
+import { UsageError } from '../terminal/command-line.ts';
 import { projectFolder, typedPath } from './project-folder.ts';
 
 /**

@@ -1,8 +1,8 @@
 import { mkdir, mkdtemp, readdir, realpath, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Almanac } from '../src/almanac/almanac.ts';
-import { handOver } from '../src/almanac/handover.ts';
-import { projectFolder } from './project-folder.ts';
+import type { Almanac } from '../../src/almanac/almanac.ts';
+import { handOver } from '../../src/almanac/handover.ts';
+import { projectFolder } from '../folders/project-folder.ts';
 
 /** Where a site is published: its origin, null where nobody said, and its base path with a slash at both ends. */
 export interface SiteAddress {
