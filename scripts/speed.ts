@@ -58,8 +58,8 @@ async function measureSize(parent: string, size: number, withBare: boolean): Pro
   const check = await measuredRun('check', ['--content', content, '--now', now]);
   const build = await measuredRun('build', ['--content', content, '--out', out, '--now', now, '--strict']);
   const page = await stat(join(out, 'entries/measured/model-00000/index.html'));
-  const floor = await measuredRun('floor', [content, join(folder, 'floor'), String(page.size)]);
-  const bare = withBare ? await measuredRun('bare-site', [content, join(folder, 'bare')]) : null;
+  const floor = await measuredRun('speed/floor', [content, join(folder, 'floor'), String(page.size)]);
+  const bare = withBare ? await measuredRun('speed/bare-site', [content, join(folder, 'bare')]) : null;
   await rm(folder, { recursive: true, force: true });
   return { size, floor, check, build, bare };
 }

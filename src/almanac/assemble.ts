@@ -2,7 +2,6 @@ import type { Contender } from '../contest/contender.ts';
 import type { FrozenResult } from '../contest/frozen/frozen.ts';
 import { judge } from '../contest/judge.ts';
 import type { Content, ReadEntry } from '../entries/folder/content.ts';
-import { renderMarkdown } from '../entries/markdown.ts';
 import { evaluateBatch } from '../figures/evaluate.ts';
 import { inspectedSetups } from '../figures/inspect.ts';
 import type { Batch } from '../model/batch.ts';
@@ -14,6 +13,7 @@ import type { Almanac, BuilderRecord, ChallengeRecord } from './almanac.ts';
 import { recordEntry } from './entry-record.ts';
 import { type FiguresOfEntry, figuresOfEntry } from './figures-of-entry.ts';
 import { everyBuilder, isJunior, withKnownBuilders } from './known-builders.ts';
+import { textOfPage, textOfSection } from './peoples-text.ts';
 import { redirectsOf } from './redirects.ts';
 import { todayIn } from './today.ts';
 
@@ -43,21 +43,21 @@ export function assemble(content: Content, now: string, sealFlights: SealFlights
   const site = content.site?.value ?? siteWithoutFile;
   return {
     site,
-    siteHtml: renderMarkdown(site.body),
+    siteHtml: textOfPage(site.body),
     now,
     challenges,
     featured: featuredChallenge(site, challenges),
     builders: recordBuilders(entrants, known),
     pages: content.pages
-      .map(({ value }) => ({ page: value, html: renderMarkdown(value.body) }))
+      .map(({ value }) => ({ page: value, html: textOfPage(value.body) }))
       .sort((a, b) => order(a.page.order) - order(b.page.order) || (a.page.id < b.page.id ? -1 : 1)),
     news: content.news
-      .map(({ value }) => ({ post: value, html: renderMarkdown(value.body) }))
+      .map(({ value }) => ({ post: value, html: textOfPage(value.body) }))
       .sort((a, b) => (a.post.id < b.post.id ? 1 : -1)),
     batches: content.batches.map(({ value }) => ({
       batch: value,
       figures: evaluateBatch(value),
-      html: renderMarkdown(value.body),
+      html: textOfPage(value.body),
     })),
     leftOut: content.leftOut,
     redirects: redirectsOf(content),
@@ -124,7 +124,7 @@ function recordChallenge(
     result,
     frozen,
     entries: entrants.map((entrant) => recordEntry(entrant, result.entries.get(entrant.contender.entry.id)!)),
-    html: renderMarkdown(challenge.body),
+    html: textOfSection(challenge.body),
   };
 }
 
@@ -135,7 +135,7 @@ function recordBuilders(entrants: readonly Entrant[], known: ReadonlyMap<string,
     entries: entries
       .filter(({ builders }) => builders.some(({ handle }) => handle === builder.handle))
       .map(({ challenge, id }) => ({ challenge, entry: id })),
-    html: renderMarkdown(builder.body),
+    html: textOfPage(builder.body),
   }));
 }
 

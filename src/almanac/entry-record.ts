@@ -1,7 +1,7 @@
 import type { JudgedEntry } from '../contest/standing.ts';
-import { renderMarkdown } from '../entries/markdown.ts';
 import type { EntryRecord, FlightRecord } from './almanac.ts';
 import type { Entrant } from './assemble.ts';
+import { textOfSection } from './peoples-text.ts';
 
 /** One entry with its verdicts and figures, as its page shows it. */
 export function recordEntry({ read, contender, figures }: Entrant, judged: JudgedEntry): EntryRecord {
@@ -20,6 +20,7 @@ export function recordEntry({ read, contender, figures }: Entrant, judged: Judge
     ];
   });
   const standsFor = judged.bestCounted ?? judged.bestProvisional;
+  let html: string | undefined;
   const best = flights.find(({ flight }) => flight.number === standsFor);
   return {
     entry,
@@ -34,7 +35,11 @@ export function recordEntry({ read, contender, figures }: Entrant, judged: Judge
     setupFigures: entry.setups.map(({ id }) => figures.model(id)),
     flights,
     photos: read.photos,
-    html: renderMarkdown(entry.body),
+    // Rendering takes longer than all the rest together, and checking shows no page: so it waits for the first reader.
+    get html() {
+      html ??= textOfSection(entry.body);
+      return html;
+    },
     junior,
   };
 }
