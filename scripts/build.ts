@@ -72,6 +72,12 @@ export function main(argv: readonly string[], effects: SwapEffects = { reached: 
       content,
       process.stderr,
     );
+    if (!isSiteKnown(read)) {
+      process.stderr.write(
+        'Not built: site.md cannot be read, and without it nobody knows the address of the site.\n',
+      );
+      return 1;
+    }
     if (values.strict && errors.length > 0) {
       process.stderr.write(
         `Not built: ${counted(errors.length, 'error', 'errors')}, and --strict allows none.\n`,
@@ -111,6 +117,11 @@ export function main(argv: readonly string[], effects: SwapEffects = { reached: 
       await rm(folder, { recursive: true, force: true });
     }
   });
+}
+
+/** False where site.md is missing or left out; the almanac then has a name for the site and no address. */
+function isSiteKnown({ files }: Almanac): boolean {
+  return files.some(({ file, fate }) => file === 'site.md' && fate === 'published');
 }
 
 function refuseOverlap(out: string, content: string): void {

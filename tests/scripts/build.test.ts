@@ -95,6 +95,20 @@ describe('a build', () => {
     expect(await bytesOf(out())).toEqual(before);
   });
 
+  it('stops where site.md cannot be read: nobody would know where the site belongs', async () => {
+    const before = await bytesOf(out());
+    const site = join(content(), 'site.md');
+    const written = readFileSync(site, 'utf8');
+    writeFileSync(site, written.replace('title:', 'titel:'));
+    const { code, error } = await build(out());
+    writeFileSync(site, written);
+    expect(code).toBe(1);
+    expect(error).toContain(
+      'Not built: site.md cannot be read, and without it nobody knows the address of the site.',
+    );
+    expect(await bytesOf(out())).toEqual(before);
+  });
+
   it('killed with the old site aside is put right by the next command, even one that fails', async () => {
     const before = await bytesOf(out());
     const args = ['old-aside', '--content', content(), '--out', out(), '--now', '2027-06-01'];

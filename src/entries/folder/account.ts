@@ -9,8 +9,9 @@ import { testLogsNamed } from './references.ts';
 type Everything = Omit<Content, 'leftOut' | 'problems' | 'files'>;
 
 /**
- * Leaves out what has an error that costs its file, and what stands on such a file (an entry of a challenge that is left
- * out, a ruling of such an entry), and says of every file what became of it.
+ * Leaves out what has an error that costs its file, and what stands on such a file (a challenge whose frozen result cannot
+ * be read, for it must never be ranked anew; an entry of a challenge that is left out; a ruling of such an entry), and
+ * says of every file what became of it.
  */
 export function account(listing: Listing, everything: Everything, problems: readonly Problem[]): Content {
   const reasons = new Map<string, string>();
@@ -18,7 +19,10 @@ export function account(listing: Listing, everything: Everything, problems: read
     if (severity === 'error' && costOf(code) === 'file' && !reasons.has(file)) reasons.set(file, code);
   const sound = <File extends Understood<unknown>>(files: readonly File[]) =>
     files.filter(({ source }) => !reasons.has(source.file));
-  const challenges = sound(everything.challenges);
+  const unreadableResults = new Set(
+    [...reasons.keys()].map(classifyPath).flatMap((place) => (place.kind === 'result' ? [place.id] : [])),
+  );
+  const challenges = sound(everything.challenges).filter(({ value }) => !unreadableResults.has(value.id));
   const open = new Set(challenges.map(({ value }) => value.id));
   const entries = sound(everything.entries).filter(({ value }) => open.has(value.challenge));
   const kept = new Set(entries.map(({ value }) => `${value.challenge}/${value.id}`));
@@ -101,6 +105,7 @@ function fateOf(
 function standsOn(file: string): string {
   const { kind } = classifyPath(file);
   if (kind === 'entry' || kind === 'result') return 'its challenge is left out';
+  if (kind === 'challenge') return 'its frozen result is left out';
   if (kind === 'ruling') return 'its entry is left out';
   return 'what names it is left out, or could not use it';
 }

@@ -60,7 +60,7 @@ describe('every file is accounted for', () => {
       'entries/haul/bad/a.jpg': photo,
       'entries/haul/none/a.jpg': photo,
       'rulings/haul/bad.md': '---\nflights: []\n---\n',
-      'results/haul.json': '{',
+      'results/old.json': '{',
     };
     await inFolder(files, async (directory) => {
       const content = await readContent(directory);
@@ -80,7 +80,7 @@ describe('every file is accounted for', () => {
         'entries/haul/plover/entry.md': 'published: null',
         'entries/haul/bad/entry.md': 'left-out: missing-field',
         'rulings/haul/bad.md': 'left-out: its entry is left out',
-        'results/haul.json': 'left-out: not-json',
+        'results/old.json': 'left-out: not-json',
       });
       expect(content.leftOut).toEqual([
         { challenge: 'haul', entry: 'bad' },
@@ -169,6 +169,18 @@ describe('a mistake costs what it touches and no more', () => {
       'no-front-matter entries/haul/worse/entry.md:1:1',
     ]);
     expect(content.problems[0]?.message).toBe('The file is not UTF-8 text: save it as UTF-8 in your editor.');
+  });
+
+  it('a bad frozen result costs its challenge, which must never be ranked anew', async () => {
+    const content = await contentOf({ 'results/haul.json': '{' });
+    expect(placesOf(content)).toEqual(['not-json results/haul.json:1:1']);
+    expect(content.challenges).toEqual([]);
+    expect(content.leftOut).toEqual([{ challenge: 'haul', entry: 'plover' }]);
+    expect(content.files.find(({ file }) => file === 'challenges/haul.md')).toEqual({
+      file: 'challenges/haul.md',
+      fate: 'left-out',
+      why: 'its frozen result is left out',
+    });
   });
 
   it('a bad challenge costs its entries too, which are not blamed', async () => {
