@@ -1,5 +1,6 @@
 import type { EntryRecord } from '../../src/almanac/almanac.ts';
 import { type Figure, type FigureSet, isPresent } from '../../src/figures/figure.ts';
+import { dataOfFigure } from '../../src/publish/figure-data.ts';
 import { significant } from '../../src/quantities/decimal.ts';
 
 /** All figures of an entry as data: as in the data files, with assumptions and shares of uncertainty added. */
@@ -32,12 +33,9 @@ function mapData(figures: ReadonlyMap<string, Figure>) {
 }
 
 function figureData(figure: Figure) {
-  if (!isPresent(figure)) return { absent: figure.absent };
+  if (!isPresent(figure)) return dataOfFigure(figure);
   return {
-    value: significant(figure.value),
-    u: significant(figure.u),
-    unit: figure.unit,
-    basis: figure.basis,
+    ...dataOfFigure(figure),
     assumptions: figure.assumptions,
     shares: figure.shares.map(({ input, share }) => ({ input, share: significant(share, 6) })),
   };

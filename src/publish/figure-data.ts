@@ -10,7 +10,7 @@ export type FigureData =
 /** Figures by id, sorted by it. */
 export function figureData(figures: ReadonlyMap<string, Figure>): Record<string, FigureData> {
   const sorted = [...figures].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
-  return Object.fromEntries(sorted.map(([id, figure]) => [id, oneFigure(figure)]));
+  return Object.fromEntries(sorted.map(([id, figure]) => [id, dataOfFigure(figure)]));
 }
 
 /** The figures of each motor, in the order of the entry's motors. */
@@ -18,7 +18,8 @@ export function motorsData(figures: FigureSet): { readonly figures: Record<strin
   return figures.motors.map((motor) => ({ figures: figureData(motor) }));
 }
 
-function oneFigure(figure: Figure): FigureData {
+/** One figure. */
+export function dataOfFigure(figure: Figure): FigureData {
   if (!isPresent(figure)) return { absent: figure.absent };
   return {
     value: significant(figure.value),
