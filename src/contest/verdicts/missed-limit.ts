@@ -1,9 +1,9 @@
 import type { PresentFigure } from '../../figures/figure.ts';
 import type { Limit } from '../../model/challenge.ts';
 import { significant } from '../../quantities/decimal.ts';
-import { formatQuantity } from '../../quantities/format.ts';
+import { toUnit } from '../../quantities/format.ts';
 import type { Kind } from '../../quantities/quantity.ts';
-import { findUnit, siUnit } from '../../quantities/units.ts';
+import { findUnit, siUnit, type Unit } from '../../quantities/units.ts';
 import { holds } from '../rules/limit.ts';
 import { kindOf, nameOfFigure } from '../rules/name-of-figure.ts';
 
@@ -44,22 +44,28 @@ export function missedInWords(name: string, limit: Limit, value: number, kind: K
   return `the ${name} of ${shownValue(limit, value, kind)} is ${side} the limit of ${limit.written}`;
 }
 
-/** The value to four digits, or to as many as show that it does not hold. */
+/** The value in the unit of the limit, to four digits or to as many as show that it does not hold. */
 function shownValue(limit: Limit, value: number, kind: Kind): string {
-  const symbol = unitOf(limit, kind);
+  const unit = unitOf(limit, kind);
+  const inside = toUnit(value, kind, unit.symbol);
   for (let digits = 4; digits < 12; digits++) {
-    const rounded = significant(value, digits);
-    if (!holds(limit, rounded)) return shown(rounded, kind, symbol);
+    const rounded = significant(inside, digits);
+    if (!holds(limit, rounded * unit.factor + (unit.offset ?? 0))) return shown(rounded, kind, unit.symbol);
   }
-  return shown(significant(value), kind, symbol);
+  return shown(significant(inside), kind, unit.symbol);
 }
 
 /** Turns go without their unit: the name of the figure says it already. */
-function shown(value: number, kind: Kind, symbol: string): string {
-  return kind === 'turns' ? String(value) : formatQuantity(value, kind, symbol);
+function shown(inside: number, kind: Kind, symbol: string): string {
+  if (kind === 'turns' || symbol === '1') return String(inside);
+  return symbol === '°' ? `${inside}°` : `${inside} ${symbol}`;
 }
 
-function unitOf(limit: Limit, kind: Kind): string {
-  const tail = /\d\s*([^\d\s].*)$/.exec(limit.written)?.[1] ?? '';
-  return (findUnit(kind, tail) ?? siUnit(kind)).symbol;
+/** The unit that follows a number of the limit: a range may state it behind its second number only. */
+function unitOf(limit: Limit, kind: Kind): Unit {
+  for (const { index } of limit.written.matchAll(/\d(?=\s*[^\d\s])/g)) {
+    const unit = findUnit(kind, limit.written.slice(index + 1).trim());
+    if (unit !== null) return unit;
+  }
+  return siUnit(kind);
 }

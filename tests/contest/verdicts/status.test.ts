@@ -148,6 +148,28 @@ describe('an ineligible flight', () => {
     ]);
   });
 
+  it.each([
+    ['wing-area', 'm2', 'area', '17 to 19 dm2', 0.165, 'wing area of 16.5 dm2 is below'],
+    // 13 N/m² / 9.80665 = 1.325631 kg/m² = 13.25631 g/dm².
+    ['wing-loading', 'N/m2', 'loading', 'at most 12 g/dm2', 13, 'wing loading of 13.26 g/dm2 is above'],
+    // 3 m / 0.3048 = 9.842520 ft; 3.3 m / 0.0254 = 129.9213 in.
+    ['span', 'm', 'length', "10' to 12'", 3, 'span of 9.843 ft is below'],
+    ['span', 'm', 'length', 'at most 10 ft 6 in', 3.3, 'span of 129.9 in is above'],
+    ['rubber-share', '1', 'share', '20 to 40 %', 0.1, 'share of rubber of 10 % is below'],
+    // 0.05 rad = 2.864789°.
+    ['decalage', 'rad', 'angle', '3° to 4°', 0.05, 'decalage of 2.865° is below'],
+    // Four digits would say 16.50 of 16.5: 0.1649998 m² is 16.49998 dm².
+    ['wing-area', 'm2', 'area', 'at least 16.5 dm2', 0.1649998, 'wing area of 16.49998 dm2 is below'],
+  ] as const)(
+    'shows the %s [%s] of a limit of %s "%s" in its own unit and no more digits than tell',
+    (id, unit, kind, sentence, value, words) => {
+      const rules = challenge({ eligibility: [figureCondition(id, sentence, kind)] });
+      expect(statusOf(rules, flight(1, 40), null, { figures: figures(figure(id, unit, value)) })[1]).toBe(
+        `the ${words} the limit of ${sentence}`,
+      );
+    },
+  );
+
   it('shows as many digits as it takes to see the difference', () => {
     expect(statusOf(span, flight(1, 40), null, withSpan(2.39998))[1]).toBe(
       'the span of 2.39998 m is below the limit of at least 2.4 m',
