@@ -24,13 +24,12 @@ const months = [
   'December',
 ];
 
-/** A calendar date in words, such as "9 May 2027"; anything that is no full date stays as it was written. */
+/** A date in words, such as "9 May 2027" or "May 2027"; anything that is neither stays as it was written. */
 export function dateInWords(date: CalendarDate): string {
   const [year, month, day] = date.split('-');
   const name = months[Number(month) - 1];
-  return year === undefined || name === undefined || day === undefined
-    ? date
-    : `${Number(day)} ${name} ${year}`;
+  if (year === undefined || name === undefined) return date;
+  return day === undefined ? `${name} ${year}` : `${Number(day)} ${name} ${year}`;
 }
 
 /** "a", "a and b", "a, b and c". */
@@ -161,6 +160,7 @@ export const words = {
     skip: 'Skip to the content',
     navigation: 'Site',
     footer: 'About this site',
+    logo: (name: string) => `Logo of ${name}`,
     home: (title: string) => `${title}, front page`,
     titled: (page: string, site: string) => (page === site ? site : `${page} · ${site}`),
     licence: (licence: string) => `What people contribute here is under ${licence}.`,
@@ -209,7 +209,10 @@ export const words = {
 
   board: {
     standings: 'Standings',
+    divisions: 'Divisions',
     division: (name: string) => `Division: ${name}`,
+    emptyDivisions: (names: readonly string[]) =>
+      `No aircraft has a counted flight yet in ${names.length === 1 ? 'this division' : 'these divisions'}: ${listed(names)}.`,
     place: 'Place',
     aircraft: 'Aircraft',
     builders: 'Builders',
@@ -217,11 +220,11 @@ export const words = {
     score: 'Score',
     flights: 'Flight no.',
     noneYet: 'No flight counts yet.',
-    noneInDivision: 'No aircraft has a counted flight in this division yet.',
     noEntries: 'No aircraft has been entered yet.',
     target: (time: string, label: string | null) =>
       label === null ? `Target ${time}` : `${label}: target ${time}`,
-    targetAbove: (count: number) => (count === 0 ? 'not reached yet' : `reached by ${count}`),
+    targetAbove: (count: number, over: boolean) =>
+      count > 0 ? `reached by ${count}` : over ? 'not reached' : 'not reached yet',
     reached: 'reached the target',
     within: (names: readonly string[]) => `Inside timing error of ${listed(names)}`,
     withinMark: '≈',
@@ -230,12 +233,11 @@ export const words = {
     tieBreak: (step: string) => `parted by ${step}`,
     provisionalMark: 'provisional',
     provisionalExplained: 'A provisional score rests on a flight that waits for the organiser’s ruling.',
-    uncertaintyExplained:
-      'The ± beside a time is its standard uncertainty; beside a figure it is left out here and stands on the aircraft’s page.',
+    uncertaintyExplained: 'The ± of each time and figure stands on the aircraft’s page.',
     claims: 'If accepted',
     claimsExplained:
       'Flights that wait for a ruling do not move anyone’s place. This is the score each of these aircraft would have if all its waiting flights were accepted.',
-    claimedScore: (score: string) => `if accepted: ${score}`,
+    claimedScore: 'Score, if accepted',
     claimFlights: 'Flight no.',
     unplaced: 'Without a place',
     reason: 'Reason',
@@ -261,6 +263,7 @@ export const words = {
     entered: (date: CalendarDate) => `entered on ${dateInWords(date)}`,
     division: 'Divisions',
     alsoFlown: 'The same aircraft elsewhere',
+    flownIn: (name: string, challenge: string) => `${name} in ${challenge}`,
     withdrawn: 'This aircraft has been withdrawn from the challenge.',
     withdrawnOn: (date: CalendarDate) => `It was withdrawn on ${dateInWords(date)}.`,
     withdrawnReason: (reason: string) => `Reason given: ${reason}`,
@@ -271,8 +274,6 @@ export const words = {
     outlineChord: 'The wing from above, to scale, drawn as a rectangle of its span and mean chord.',
     outlineNone: 'No chord or area was given, so the wing’s outline cannot be drawn.',
     outlineName: (name: string) => `Wing outline of ${name}`,
-    spanIs: (span: string) => `Span ${span}`,
-    chordIs: (chord: string) => `mean chord ${chord}`,
     times: 'Times',
     number: 'No.',
     date: 'Date',
@@ -281,8 +282,10 @@ export const words = {
     changed: 'What was changed',
     nothingChanged: '–',
     noFlights: 'No flight has been reported yet.',
-    best: 'best',
-    timesExplained: 'Official times, with their standard uncertainty.',
+    best: '· best',
+    timesExplained: 'Official times. The ± of each stands with its flight.',
+    scoreOf: (score: string, flights: readonly number[]) =>
+      `Score: ${score}, of ${flights.length === 1 ? 'flight' : 'flights'} ${listed(flights.map(String))}`,
     motors: 'Motors',
     motor: (index: number, count: number) => `Kind ${index}: ${counted(count, 'motor')}`,
     oneKind: (count: number) => (count === 1 ? 'One motor' : `${count} motors of one kind`),
@@ -312,7 +315,6 @@ export const words = {
     watches: 'Watches',
     howTimed: 'Timed by',
     reason: 'Reason',
-    ruledTime: 'set by a ruling',
     score: 'Score',
     setup: 'Setup',
     firstSetup: 'the aircraft as first entered',
@@ -364,6 +366,7 @@ export const words = {
     ruledBy: 'By',
     ruledOn: 'Ruled on',
     seen: 'Seen on the evidence',
+    seenOnAll: (what: string) => `Seen on the evidence of every flight: ${what}.`,
     ruledOfficial: (time: string) => `official time ${time}`,
     received: (date: CalendarDate) => `handed in ${dateInWords(date)}`,
     earlier: (verdict: string, by: string | null, date: CalendarDate | null, reason: string | null) =>
@@ -390,6 +393,13 @@ export const words = {
   },
 
   facts: {
+    groups: {
+      wing: 'Wing',
+      tail: 'Tail',
+      masses: 'Masses and balance',
+      thrustLine: 'Thrust line',
+      built: 'How it is built',
+    },
     span: 'Span',
     wingArea: 'Wing area',
     chord: 'Mean chord',
@@ -417,8 +427,7 @@ export const words = {
     part: (name: string) => `Part: ${name}`,
     downThrust: 'Down-thrust',
     sideThrust: 'Side thrust, right positive',
-    count: 'How many',
-    rotation: 'Turns',
+    rotation: 'Rotation',
     faces: 'Faces',
     tractor: 'forward (tractor)',
     pusher: 'backward (pusher)',
@@ -534,9 +543,13 @@ export const words = {
       'earlier flight': 'the earlier flight',
       provisional: 'acceptance before a provisional time',
     } as Readonly<Record<string, string>>,
-    divisionLead: (name: string) => `${name}:`,
+    division: (name: string, conditions: readonly string[]) => {
+      const all = conditions.join(' ');
+      return all === ''
+        ? `${name} – every aircraft.`
+        : `${name} – ${all.charAt(0).toLowerCase()}${all.slice(1)}`;
+    },
     noDivisions: 'All aircraft are ranked together.',
-    divisionEvery: 'every aircraft',
     round: (id: string, maximum: string, flyOff: boolean, dates: string) =>
       `${flyOff ? 'Fly-off' : 'Round'} ${id}: up to ${maximum}${dates}.`,
     roundDates: (from: CalendarDate | null, to: CalendarDate | null) =>

@@ -62,6 +62,8 @@ export interface LeftOut {
 export interface Almanac {
   readonly site: Site;
   readonly siteHtml: string;
+  /** The club's logo; null where it has none that can be used. */
+  readonly logo: ReadPhoto | null;
   /** The instant of the build, ISO 8601; the only clock. */
   readonly now: string;
   /** The newest opening first. */

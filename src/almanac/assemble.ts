@@ -44,6 +44,7 @@ export function assemble(content: Content, now: string, sealFlights: SealFlights
   return {
     site,
     siteHtml: textOfPage(site.body),
+    logo: content.logo,
     now,
     challenges,
     featured: featuredChallenge(site, challenges),

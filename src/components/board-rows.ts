@@ -1,10 +1,11 @@
 import type { Almanac, ChallengeRecord, EntryRecord } from '../almanac/almanac.ts';
 import type { Standing } from '../contest/standing.ts';
-import { type FigureSet, isPresent } from '../figures/figure.ts';
+import { type FigureSet, isPresent, type PresentFigure } from '../figures/figure.ts';
 import { figureDefinition } from '../figures/registry.ts';
 import { words } from '../words.ts';
 import { type ShownBuilder, shownBuilders } from './builder-name.ts';
-import { firstPlain, measureOfFigure, secondsText } from './measure.ts';
+import { columnTexts } from './column-texts.ts';
+import { scoreText } from './score-text.ts';
 
 /** One line of a board, as text. */
 export interface BoardRow {
@@ -51,7 +52,16 @@ export function boardRows(
   standings: readonly Standing[],
 ): BoardRow[] {
   const entries = entryLookup(almanac, record);
-  return standings.map((standing) => {
+  const columns = boardFigures.map((id) =>
+    columnTexts(
+      standings.map((standing) => {
+        const known = entries.record(standing.entry);
+        return known === undefined ? [] : figuresNamed(known.figures, id);
+      }),
+      almanac.site.units,
+    ),
+  );
+  return standings.map((standing, index) => {
     const known = entries.record(standing.entry);
     const judged = record.result.entries.get(standing.entry);
     return {
@@ -59,14 +69,12 @@ export function boardRows(
       entry: standing.entry,
       name: entries.name(standing.entry),
       builders: entries.builders(standing.entry),
-      score: secondsText(standing.score, standing.u),
+      score: scoreText(record.challenge, standing.score),
       provisional: standing.provisional,
       reached: judged?.flights.some((flight) => flight.counted && flight.reachedTarget) ?? false,
       within: standing.withinTimingErrorOf.map(entries.name),
       tieBreak: standing.tieBreak === null ? null : tieBreakInWords(standing.tieBreak),
-      figures: boardFigures.map((id) =>
-        known === undefined ? null : boardFigure(almanac, known.figures, id),
-      ),
+      figures: columns.map((column) => column[index] ?? null),
       flights: standing.flights,
       published: known !== undefined,
     };
@@ -83,15 +91,11 @@ export function targetLineAfter(rows: readonly BoardRow[]): number | null {
   return rows.slice(above).some((row) => row.reached) ? null : above;
 }
 
-/** A figure in the system a visitor sees first; of motors where it is one of motors; null where it is absent. */
-function boardFigure(almanac: Almanac, figures: FigureSet, id: string): string | null {
+/** The figure of that name; those of the motors where it is one of motors. */
+function figuresNamed(figures: FigureSet, id: string): readonly PresentFigure[] {
   const whole = figures.entry.get(id);
-  const present = isPresent(whole)
-    ? [whole]
-    : figures.motors.map((motor) => motor.get(id)).filter((figure) => isPresent(figure));
-  if (present.length === 0) return null;
-  const texts = present.map((figure) => firstPlain(measureOfFigure(figure), almanac.site.units));
-  return [...new Set(texts)].join(' / ');
+  if (isPresent(whole)) return [whole];
+  return figures.motors.map((motor) => motor.get(id)).filter((figure) => isPresent(figure));
 }
 
 /** The step of a tie-break as the contest names it, in words. */

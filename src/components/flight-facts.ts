@@ -2,8 +2,7 @@ import type { FlightRecord } from '../almanac/almanac.ts';
 import type { Flight, Weather } from '../model/entry.ts';
 import type { Quantity } from '../quantities/quantity.ts';
 import { listed, words } from '../words.ts';
-import { firstPlain, measureOfQuantity, secondsText } from './measure.ts';
-import { timeText } from './rule-sentences.ts';
+import { firstPlain, measureOfQuantity, secondsText, timeText } from './measure.ts';
 import { type UnitPair, unitPairs } from './units-shown.ts';
 
 type System = 'metric' | 'imperial';
@@ -17,7 +16,16 @@ export interface FlightFact {
 const say = words.entry;
 
 /** Everything written about a flight, in a fixed order; what was not given has no line. */
-export function flightFacts(record: FlightRecord, system: System): FlightFact[] {
+export function flightFacts(
+  record: FlightRecord,
+  system: System,
+  tell: {
+    /** The setup: not where the aircraft has only one. */
+    readonly setup: boolean;
+    /** The readings of the watches: not where the explanation of the official time has told them. */
+    readonly watches: boolean;
+  },
+): FlightFact[] {
   const { flight, judged } = record;
   const show = (quantity: Quantity, units: UnitPair): string =>
     firstPlain(measureOfQuantity(quantity, units), system);
@@ -28,9 +36,9 @@ export function flightFacts(record: FlightRecord, system: System): FlightFact[] 
   const balanceUnits = flight.balance?.kind === 'share' ? unitPairs.share : unitPairs.size;
   const lines: [string, string | null][] = [
     [say.changedBefore, flight.changed],
-    [say.setup, judged.setup === null ? say.firstSetup : say.setupNamed(judged.setup)],
+    [say.setup, !tell.setup ? null : judged.setup === null ? say.firstSetup : say.setupNamed(judged.setup)],
     [say.round, flight.round],
-    [say.watches, flight.watches.map((watch) => timeText(watch.value)).join(', ')],
+    [say.watches, tell.watches ? flight.watches.map((watch) => timeText(watch.value)).join(', ') : null],
     [say.howTimed, words.timedBy[flight.timedBy]],
     [say.timekeepers, flight.timekeepers.length === 0 ? null : listed(flight.timekeepers)],
     [say.flyer, flight.flyer],

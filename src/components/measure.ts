@@ -1,8 +1,8 @@
 import type { PresentFigure } from '../figures/figure.ts';
 import { figureDefinition } from '../figures/registry.ts';
 import { kindOfFigure, kindOfUnit } from '../figures/unit-kind.ts';
-import { significant } from '../quantities/decimal.ts';
-import { formatMeasured, toUnit } from '../quantities/format.ts';
+import { roundDecimal, significant } from '../quantities/decimal.ts';
+import { formatMeasured, formatQuantity, formatSeconds, toUnit } from '../quantities/format.ts';
 import type { Kind, Quantity } from '../quantities/quantity.ts';
 import { type UnitPair, unitPairs, unitsOfFigure } from './units-shown.ts';
 
@@ -37,9 +37,23 @@ export function measureOfQuantity(quantity: Quantity, units: UnitPair): Measure 
 
 /** A figure as text, in the units its kind is shown in. */
 export function measureOfFigure(figure: PresentFigure): Measure {
-  const definition = figureDefinition(figure.id);
-  const kind = definition === undefined ? kindOfUnit(figure.unit) : kindOfFigure(definition);
-  return measureOf(figure.value, figure.u, kind, unitsOfFigure(figure.id, kind));
+  const { kind, units } = shownAs(figure);
+  return measureOf(figure.value, figure.u, kind, units);
+}
+
+/** A time of the rules, such as "40 s". */
+export function timeText(seconds: number): string {
+  return formatQuantity(seconds, 'time', 's').replace(' ', '\u00a0');
+}
+
+/**
+ * An official time or a score, with as many decimals as its resolution has, such as "41.7 s"; a ruled time that was
+ * written more finely keeps what was written.
+ */
+export function secondsAt(seconds: number, resolution: string): string {
+  const written = timeText(seconds);
+  const atResolution = formatSeconds(seconds, resolution).replace(' ', '\u00a0');
+  return written.length > atResolution.length ? written : atResolution;
 }
 
 /** Seconds with their ±, such as "41.70 ± 0.11 s". */
@@ -47,9 +61,47 @@ export function secondsText(seconds: number, u: number): string {
   return inUnit(seconds, u, 'time', unitPairs.time.metric).full;
 }
 
+/** So many decimals does a figure hold where it stands without its ±. */
+export function placesOf(figure: PresentFigure, system: System): number {
+  const { kind, units } = shownAs(figure);
+  return decimals(formatMeasured(figure.value, 10 * figure.u, kind, units[system]).value);
+}
+
+/** A figure without its ±, to so many decimals, and to fewer where it does not hold as many. */
+export function figureAt(figure: PresentFigure, system: System, places: number): string {
+  const { kind, units } = shownAs(figure);
+  const held = formatMeasured(figure.value, 10 * figure.u, kind, units[system]);
+  const rounded =
+    decimals(held.value) <= places
+      ? held.value
+      : roundDecimal(toUnit(figure.value, kind, units[system]), `1e-${places}`, 'nearest').toFixed(places);
+  return withUnit(rounded, printed(held.unit));
+}
+
+function shownAs(figure: PresentFigure): { kind: Kind; units: UnitPair } {
+  const definition = figureDefinition(figure.id);
+  const kind = definition === undefined ? kindOfUnit(figure.unit) : kindOfFigure(definition);
+  return { kind, units: unitsOfFigure(figure.id, kind) };
+}
+
+function decimals(number: string): number {
+  return number.split('.')[1]?.length ?? 0;
+}
+
 /** The value in the system a visitor of this site sees first, without its ±. */
 export function firstPlain(measure: Measure, system: System): string {
   return system === 'metric' ? measure.metricPlain : measure.imperialPlain;
+}
+
+/** The value in the system a visitor of this site sees first, with its ±. */
+export function inFirst(measure: Measure, first: System): string {
+  return first === 'metric' ? measure.metric : measure.imperial;
+}
+
+/** The value in the other system, without its ±; nothing where both systems use the same unit. */
+export function inOther(measure: Measure, first: System): string {
+  if (measure.metric === measure.imperial) return '';
+  return first === 'metric' ? measure.imperialPlain : measure.metricPlain;
 }
 
 function inUnit(value: number, u: number, kind: Kind, symbol: string): { full: string; plain: string } {
@@ -75,8 +127,12 @@ function withoutU(value: number, u: number, kind: Kind, symbol: string): string 
 
 /** A unit as it is printed: powers raised, nothing for a pure number. */
 function printed(symbol: string): string {
-  if (symbol === '1') return '';
-  return symbol.replace(/(?<=[a-z])2/g, '²').replace(/(?<=[a-z])3/g, '³');
+  return symbol === '1' ? '' : raised(symbol);
+}
+
+/** A text with the powers of its units raised: "6.5 g/dm2" becomes "6.5 g/dm²". */
+export function raised(text: string): string {
+  return text.replace(/(?<=[a-z])2/g, '²').replace(/(?<=[a-z])3/g, '³');
 }
 
 /** A space that does not break parts number and unit; a degree sign stands close. */

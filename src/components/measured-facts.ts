@@ -1,14 +1,21 @@
 import type { Batch } from '../model/batch.ts';
 import type { Design, Motor } from '../model/design.ts';
 import type { Quantity } from '../quantities/quantity.ts';
-import { words } from '../words.ts';
-import { type Measure, measureOfQuantity } from './measure.ts';
+import { dateInWords, words } from '../words.ts';
+import { type Measure, measureOf, measureOfQuantity } from './measure.ts';
 import { type UnitPair, unitPairs } from './units-shown.ts';
 
-/** One line of a table of facts: a measure in both systems, or a text that has no unit. */
+/** One line of a table of facts: measures in both systems (several where a thing was measured often), or a text. */
 export type FactRow =
-  | { readonly label: string; readonly measure: Measure; readonly inspected: boolean }
+  | { readonly label: string; readonly measures: readonly Measure[]; readonly inspected: boolean }
   | { readonly label: string; readonly text: string; readonly batch?: string };
+
+/** Facts that belong together, such as those of the wing. */
+export interface FactGroup {
+  readonly id: string;
+  readonly title: string;
+  readonly rows: readonly FactRow[];
+}
 
 const say = words.facts;
 
@@ -16,9 +23,17 @@ const say = words.facts;
  * Everything that was measured on the airframe, in a fixed order; what was not given has no line. What an official
  * measured stands instead of the builder's own value.
  */
-export function airframeFacts(design: Design): FactRow[] {
-  const { wing, tailplane, fin, mass, trim, inspected } = design;
-  const balance = inspected?.balance ?? design.balance;
+export function airframeFacts(design: Design): FactGroup[] {
+  const groups: FactGroup[] = [
+    { id: 'wing', title: say.groups.wing, rows: wingFacts(design) },
+    { id: 'tail', title: say.groups.tail, rows: tailFacts(design) },
+    { id: 'masses', title: say.groups.masses, rows: massFacts(design) },
+    { id: 'thrust-line', title: say.groups.thrustLine, rows: thrustLineFacts(design) },
+  ];
+  return groups.filter(({ rows }) => rows.length > 0);
+}
+
+function wingFacts({ wing, inspected }: Design): FactRow[] {
   const rows = new Rows();
   rows.measure(say.span, inspected?.span ?? wing.span, unitPairs.span);
   rows.measure(say.wingArea, inspected?.wingArea ?? wing.area, unitPairs.area);
@@ -33,21 +48,38 @@ export function airframeFacts(design: Design): FactRow[] {
   });
   rows.measure(say.incidence, wing.incidence, unitPairs.angle);
   rows.text(say.section, wing.section);
+  return rows.all;
+}
+
+function tailFacts({ tailplane, fin }: Design): FactRow[] {
+  const rows = new Rows();
   rows.measure(say.tailSpan, tailplane?.span, unitPairs.size);
   rows.measure(say.tailArea, tailplane?.area, unitPairs.area);
   rows.measure(say.tailArm, tailplane?.arm, unitPairs.size);
   rows.measure(say.tailIncidence, tailplane?.incidence, unitPairs.angle);
-  rows.text(say.finCount, fin !== null && fin.count !== 1 ? String(fin.count) : null);
+  if (fin !== null && fin.count !== 1) rows.count(say.finCount, fin.count);
   rows.measure(say.finArea, fin?.area, unitPairs.area);
   rows.measure(say.finArm, fin?.arm, unitPairs.size);
-  if (balance?.kind === 'share') rows.measure(say.balanceShare, balance, unitPairs.share);
-  else rows.measure(say.balance, balance, unitPairs.size);
-  rows.measure(say.nose, design.nose, unitPairs.size);
+  return rows.all;
+}
+
+function massFacts(design: Design): FactRow[] {
+  const { mass, inspected } = design;
+  const balance = inspected?.balance ?? design.balance;
+  const rows = new Rows();
   rows.measure(say.airframe, inspected?.airframe ?? mass.airframe, unitPairs.mass);
   rows.measure(say.flying, mass.flying, unitPairs.mass);
   rows.measure(say.rubberAll, inspected?.rubber, unitPairs.mass);
   for (const [part, quantity] of Object.entries(mass.parts))
     rows.measure(say.part(part), quantity, unitPairs.mass);
+  if (balance?.kind === 'share') rows.measure(say.balanceShare, balance, unitPairs.share);
+  else rows.measure(say.balance, balance, unitPairs.size);
+  rows.measure(say.nose, design.nose, unitPairs.size);
+  return rows.all;
+}
+
+function thrustLineFacts({ trim }: Design): FactRow[] {
+  const rows = new Rows();
   rows.measure(say.downThrust, trim?.downThrust, unitPairs.angle);
   rows.measure(say.sideThrust, trim?.sideThrust, unitPairs.angle);
   return rows.all;
@@ -57,17 +89,19 @@ export function airframeFacts(design: Design): FactRow[] {
 export function motorFacts(motor: Motor): FactRow[] {
   const { skein, propeller } = motor;
   const rows = new Rows();
-  rows.text(say.count, String(motor.count));
   rows.text(say.rotation, motor.rotation === null ? null : words.rotation[motor.rotation]);
   rows.text(say.faces, motor.faces === null ? null : say[motor.faces]);
-  for (const place of motor.at ?? []) {
-    if (place.value === 0) rows.text(say.place, say.onCentre);
-    else rows.measure(motor.side === null ? say.at : say.side[motor.side], place, unitPairs.size);
-  }
+  const places = motor.at ?? [];
+  if (places.some(({ value }) => value === 0)) rows.text(say.place, say.onCentre);
+  rows.measures(
+    motor.side === null ? say.at : say.side[motor.side],
+    places.filter(({ value }) => value !== 0),
+    unitPairs.size,
+  );
   rows.measure(say.hooks, motor.hooks, unitPairs.size);
   rows.measure(say.stripWidth, skein?.strip?.width, unitPairs.size);
   rows.measure(say.stripThickness, skein?.strip?.thickness, unitPairs.size);
-  rows.text(say.strands, skein === null || skein.strands === null ? null : String(skein.strands));
+  rows.count(say.strands, skein?.strands);
   rows.measure(say.skeinLength, skein?.length, unitPairs.size);
   rows.measure(say.skeinMass, skein?.mass, unitPairs.mass);
   if (skein !== null && skein.batch !== null)
@@ -75,7 +109,7 @@ export function motorFacts(motor: Motor): FactRow[] {
   rows.text(say.braided, skein === null || skein.braided === null ? null : skein.braided ? say.yes : say.no);
   rows.text(say.lubricant, skein?.lubricant);
   rows.text(say.brokenIn, skein?.brokenIn);
-  for (const turns of motor.breakTurns) rows.measure(say.breakTurns, turns, unitPairs.turns);
+  rows.measures(say.breakTurns, motor.breakTurns, unitPairs.turns);
   rows.measure(say.diameter, propeller?.diameter, unitPairs.size);
   if (propeller !== null && propeller.pitch !== null) {
     if ('angle' in propeller.pitch) {
@@ -83,7 +117,7 @@ export function motorFacts(motor: Motor): FactRow[] {
       rows.measure(say.bladeAngleAt, propeller.pitch.at, unitPairs.size);
     } else rows.measure(say.pitch, propeller.pitch, unitPairs.size);
   }
-  rows.text(say.blades, propeller === null || propeller.blades === null ? null : String(propeller.blades));
+  rows.count(say.blades, propeller?.blades);
   rows.text(
     say.after,
     propeller === null || propeller.after === null ? null : words.afterRun[propeller.after],
@@ -99,7 +133,7 @@ export function batchFacts(batch: Batch): FactRow[] {
   rows.measure(words.rubber.width, batch.strip?.width, unitPairs.size);
   rows.measure(words.rubber.thickness, batch.strip?.thickness, unitPairs.size);
   rows.measure(words.rubber.density, batch.density, unitPairs.density);
-  rows.text(words.rubber.made, batch.made);
+  rows.text(words.rubber.made, batch.made === null ? null : dateInWords(batch.made));
   return rows.all;
 }
 
@@ -107,9 +141,21 @@ class Rows {
   readonly all: FactRow[] = [];
 
   measure(label: string, quantity: Quantity | null | undefined, units: UnitPair): void {
-    if (quantity === null || quantity === undefined) return;
-    const measure = measureOfQuantity(quantity, units);
-    this.all.push({ label, measure, inspected: quantity.origin === 'inspected' });
+    this.measures(label, quantity === null || quantity === undefined ? [] : [quantity], units);
+  }
+
+  measures(label: string, quantities: readonly Quantity[], units: UnitPair): void {
+    if (quantities.length === 0) return;
+    this.all.push({
+      label,
+      measures: quantities.map((quantity) => measureOfQuantity(quantity, units)),
+      inspected: quantities.every(({ origin }) => origin === 'inspected'),
+    });
+  }
+
+  count(label: string, count: number | null | undefined): void {
+    if (count === null || count === undefined) return;
+    this.all.push({ label, measures: [measureOf(count, 0, 'number', unitPairs.plain)], inspected: false });
   }
 
   text(label: string, text: string | null | undefined): void {

@@ -1,9 +1,8 @@
 import { figureDefinition } from '../figures/registry.ts';
 import { kindOfFigure } from '../figures/unit-kind.ts';
 import type { Challenge, Condition, TieBreak } from '../model/challenge.ts';
-import { formatQuantity } from '../quantities/format.ts';
 import { words } from '../words.ts';
-import { firstPlain, measureOf } from './measure.ts';
+import { firstPlain, measureOf, raised, timeText } from './measure.ts';
 import { unitsOfFigure } from './units-shown.ts';
 
 const say = words.rules;
@@ -17,15 +16,20 @@ export interface RuleSection {
   readonly ordered: boolean;
 }
 
-/** The rules in plain sentences, every one written from the rules as data. */
-export function ruleSections(challenge: Challenge): RuleSection[] {
+type System = 'metric' | 'imperial';
+
+/**
+ * The rules in plain sentences, every one written from the rules as data. Limits stand in the units the organiser
+ * wrote; what has none of its own stands in the system given.
+ */
+export function ruleSections(challenge: Challenge, system: System): RuleSection[] {
   const parts: [keyof typeof say.sections, readonly string[], boolean?][] = [
     ['dates', dates(challenge)],
     ['target', target(challenge)],
     ['eligibility', eligibility(challenge)],
     ['flying', flying(challenge)],
     ['timing', timing(challenge)],
-    ['scoring', scoring(challenge)],
+    ['scoring', scoring(challenge, system)],
     ['rounds', rounds(challenge)],
     ['tieBreaks', tieBreaks(challenge), challenge.tieBreaks.length > 0],
     ['divisions', divisions(challenge)],
@@ -40,11 +44,6 @@ export function ruleSections(challenge: Challenge): RuleSection[] {
       sentences,
       ordered: ordered === true,
     }));
-}
-
-/** A time of the rules, such as "40 s". */
-export function timeText(seconds: number): string {
-  return formatQuantity(seconds, 'time', 's').replace(' ', '\u00a0');
 }
 
 /** The name of a figure as pages say it; its id where it has none. */
@@ -85,7 +84,8 @@ function eligibility(challenge: Challenge): string[] {
 
 /** A condition of eligibility or of a division, as a sentence. */
 function conditionSentence(condition: Condition): string {
-  if (condition.kind === 'figure') return say.figure(figureName(condition.figure), condition.limit.written);
+  if (condition.kind === 'figure')
+    return say.figure(figureName(condition.figure), raised(condition.limit.written));
   if (condition.fact === 'junior') return say.junior(condition.allowed.includes('true'));
   const known: Readonly<Record<string, string>> = {
     ...words.control,
@@ -101,8 +101,8 @@ function flying(challenge: Challenge): string[] {
   const { flying: rules } = challenge;
   const sentences = [
     rules.launch === null ? null : say.launch(rules.launch.map((way) => words.launch[way])),
-    rules.launchHeight === null ? null : say.launchHeight(rules.launchHeight.written),
-    rules.drop === null ? null : say.drop(rules.drop.written),
+    rules.launchHeight === null ? null : say.launchHeight(raised(rules.launchHeight.written)),
+    rules.drop === null ? null : say.drop(raised(rules.drop.written)),
     rules.release === null ? null : rules.release === 'together' ? say.together : say.staged,
     rules.attemptBelow === null ? null : say.attempt(timeText(rules.attemptBelow)),
     rules.maximum === null ? null : say.maximum(timeText(rules.maximum)),
@@ -123,20 +123,20 @@ function timing({ timing: rules }: Challenge): string[] {
   ];
 }
 
-function scoring({ scoring: rules }: Challenge): string[] {
+function scoring({ scoring: rules }: Challenge, system: System): string[] {
   const several = rules.method === 'sum' || rules.method === 'mean';
   return [
     words.board.of(rules.method, rules.flights),
     ...(several ? [say.missing] : []),
-    ...(rules.scale === null ? [] : [scaleSentence(rules.scale)]),
+    ...(rules.scale === null ? [] : [scaleSentence(rules.scale, system)]),
     rules.provisional === 'apart' ? say.apart : say.ranked,
   ];
 }
 
-function scaleSentence(scale: { by: string; reference: number; power: number }): string {
+function scaleSentence(scale: { by: string; reference: number; power: number }, system: System): string {
   const definition = figureDefinition(scale.by);
   const kind = definition === undefined ? 'number' : kindOfFigure(definition);
-  const reference = firstPlain(measureOf(scale.reference, 0, kind, unitsOfFigure(scale.by, kind)), 'metric');
+  const reference = firstPlain(measureOf(scale.reference, 0, kind, unitsOfFigure(scale.by, kind)), system);
   return say.scale(figureName(scale.by).toLowerCase(), reference, scale.power);
 }
 
@@ -163,7 +163,7 @@ function divisions(challenge: Challenge): string[] {
   if (challenge.divisions.length === 0) return [say.noDivisions];
   return challenge.divisions.map((division) => {
     const conditions = division.conditions.map((condition) => conditionSentence(condition));
-    return `${say.divisionLead(division.name)} ${conditions.length === 0 ? `${say.divisionEvery}.` : conditions.join(' ')}`;
+    return say.division(division.name, conditions);
   });
 }
 

@@ -55,6 +55,7 @@ export function withoutPhotos(almanac: Almanac, failed: ReadonlyMap<string, stri
   if (failed.size === 0) return almanac;
   return {
     ...almanac,
+    logo: almanac.logo !== null && failed.has(almanac.logo.source) ? null : almanac.logo,
     challenges: almanac.challenges.map((record) => ({
       ...record,
       entries: record.entries.map((entry) => ({
@@ -70,9 +71,10 @@ export function withoutPhotos(almanac: Almanac, failed: ReadonlyMap<string, stri
   };
 }
 
-/** The same picture in two entries is encoded once: its name comes from its bytes. */
+/** All pictures of the site. The same one in two entries is encoded once: its name comes from its bytes. */
 function onePerPicture(almanac: Almanac): ReadPhoto[] {
   const byHash = new Map<string, ReadPhoto>();
+  if (almanac.logo !== null) byHash.set(almanac.logo.hash, almanac.logo);
   for (const record of almanac.challenges)
     for (const entry of record.entries)
       for (const photo of entry.photos) if (!byHash.has(photo.hash)) byHash.set(photo.hash, photo);

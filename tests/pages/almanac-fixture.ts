@@ -286,6 +286,7 @@ export function almanacOf(challenges: readonly ChallengeRecord[], changes: Parti
       body: '',
     },
     siteHtml: '',
+    logo: null,
     now: '2031-06-01T12:00:00Z',
     challenges,
     featured: challenges[0]?.challenge.id ?? null,

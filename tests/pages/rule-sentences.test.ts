@@ -3,7 +3,9 @@ import { ruleSections } from '../../src/components/rule-sentences.ts';
 import { challenge } from './almanac-fixture.ts';
 
 function sentencesOf(id: string, changes: Partial<typeof challenge> = {}): readonly string[] {
-  return ruleSections({ ...challenge, ...changes }).find((section) => section.id === id)?.sentences ?? [];
+  return (
+    ruleSections({ ...challenge, ...changes }, 'metric').find((section) => section.id === id)?.sentences ?? []
+  );
 }
 
 const space = '\u00a0';
@@ -41,10 +43,30 @@ describe('rules in sentences', () => {
     ]);
   });
 
+  it('raise the powers of units, and set a division apart from what it asks', () => {
+    const limit = { low: null, high: { value: 6.5, included: true }, written: 'at most 6.5 g/dm2' };
+    const division = {
+      id: 'light',
+      name: 'Light',
+      conditions: [{ kind: 'figure', figure: 'wing-loading', limit }],
+    } as const;
+    expect(sentencesOf('divisions', { divisions: [division] })).toEqual([
+      'Light – wing loading: at most 6.5 g/dm².',
+    ]);
+  });
+
   it('say both readings of a handicap’s parts', () => {
     const scoring = { ...challenge.scoring, scale: { by: 'span', reference: 2.4, power: 0.5 } };
     expect(sentencesOf('scoring', { scoring })).toContain(
       `Each score is multiplied by (span ÷ 2.4${space}m) to the power 0.5.`,
+    );
+    // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959): 2.54 m are 100 in.
+    const inches = ruleSections(
+      { ...challenge, scoring: { ...scoring, scale: { by: 'span', reference: 2.54, power: 0.5 } } },
+      'imperial',
+    );
+    expect(inches.find(({ id }) => id === 'scoring')?.sentences).toContain(
+      `Each score is multiplied by (span ÷ 100${space}in) to the power 0.5.`,
     );
   });
 });

@@ -244,6 +244,7 @@ export const almanac: Almanac = {
     body: '',
   },
   siteHtml: '',
+  logo: null,
   now: '2027-06-01T00:00:00Z',
   challenges: [challengeRecord],
   featured: 'long-haul',
