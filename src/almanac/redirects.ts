@@ -2,7 +2,7 @@ import type { Content } from '../entries/folder/content.ts';
 
 /**
  * Old addresses and where they lead now, from every file's `formerly`. An old challenge name leads on for its board,
- * its rules and all of its entries.
+ * its rules and all of its entries: by their names of today and of then, and those left out to the page that says so.
  */
 export function redirectsOf(content: Content): ReadonlyMap<string, string> {
   const redirects = new Map<string, string>();
@@ -14,7 +14,10 @@ export function redirectsOf(content: Content): ReadonlyMap<string, string> {
       redirects.set(`/challenges/${old}/rules/`, `/challenges/${challenge.id}/rules/`);
       for (const entry of entries)
         if (entry.challenge === challenge.id)
-          redirects.set(`/entries/${old}/${entry.id}/`, `/entries/${challenge.id}/${entry.id}/`);
+          for (const name of [...entry.formerly, entry.id])
+            redirects.set(`/entries/${old}/${name}/`, `/entries/${challenge.id}/${entry.id}/`);
+      for (const { challenge: home, entry } of content.leftOut)
+        if (home === challenge.id) redirects.set(`/entries/${old}/${entry}/`, `/entries/${home}/${entry}/`);
     }
   for (const entry of entries)
     for (const old of entry.formerly)
@@ -28,5 +31,7 @@ export function redirectsOf(content: Content): ReadonlyMap<string, string> {
   for (const { value: post } of content.news)
     for (const old of post.formerly) redirects.set(`/news/${old}/`, `/news/${post.id}/`);
 
+  // A folder that is left out has a page of its own, also where another entry once bore its name.
+  for (const { challenge, entry } of content.leftOut) redirects.delete(`/entries/${challenge}/${entry}/`);
   return new Map([...redirects].sort(([a], [b]) => (a < b ? -1 : 1)));
 }

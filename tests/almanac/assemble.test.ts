@@ -134,8 +134,23 @@ describe('old addresses', () => {
       ['/challenges/hop/', '/challenges/haul/'],
       ['/challenges/hop/rules/', '/challenges/haul/rules/'],
       ['/entries/haul/dotterel/', '/entries/haul/plover/'],
+      ['/entries/hop/dotterel/', '/entries/haul/plover/'],
       ['/entries/hop/plover/', '/entries/haul/plover/'],
     ]);
+  });
+
+  it('of an entry that is left out lead to the page that says so, which no old name hides', async () => {
+    const files = {
+      ...soundFolder,
+      'challenges/haul.md':
+        '---\ntitle: Long Haul\nopens: 2027-03-01\ncloses: 2027-10-31\nformerly: [hop]\n---\n',
+      'entries/haul/plover/entry.md': entryFile('Plover', 'formerly: [dotterel]'),
+      'entries/haul/dotterel/entry.md': '---\nname: Broken\n---\n',
+    };
+    const { redirects, leftOut } = await inFolder(files, (content) => readAlmanac({ content, now }));
+    expect(leftOut).toEqual([{ challenge: 'haul', entry: 'dotterel' }]);
+    expect(redirects.get('/entries/hop/dotterel/')).toBe('/entries/haul/dotterel/');
+    expect(redirects.has('/entries/haul/dotterel/')).toBe(false);
   });
 });
 
