@@ -1,5 +1,7 @@
 import type { FigureDefinition } from './definition.ts';
 
+const noTailplane = 'a tailless model has no tailplane';
+
 /** Figures of the tail's size and setting. */
 export const tailFigures: readonly FigureDefinition[] = [
   {
@@ -13,7 +15,7 @@ export const tailFigures: readonly FigureDefinition[] = [
     source: 'measured',
     range: 'models with a tailplane',
     compute: (from, { design }) => {
-      if (design.layout === 'tailless') return from.absent('a tailless model has no tailplane');
+      if (design.layout === 'tailless') return from.absent(noTailplane);
       return from.need(design.tailplane?.area, "the tailplane's area");
     },
   },
@@ -78,8 +80,12 @@ export const tailFigures: readonly FigureDefinition[] = [
     formula: 'incidence of the wing − incidence of the tailplane',
     source: 'common practice, no source',
     range: 'models with a tailplane',
-    compute: (from, { design }) =>
-      from.need(design.wing.incidence, "the wing's incidence") -
-      from.need(design.tailplane?.incidence, "the tailplane's incidence"),
+    compute: (from, { design }) => {
+      if (design.layout === 'tailless') return from.absent(noTailplane);
+      return (
+        from.need(design.wing.incidence, "the wing's incidence") -
+        from.need(design.tailplane?.incidence, "the tailplane's incidence")
+      );
+    },
   },
 ];

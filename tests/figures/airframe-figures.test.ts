@@ -118,6 +118,17 @@ describe('an inspected span or balance', () => {
   });
 });
 
+describe('a tailless model', () => {
+  it('is not asked for the tailplane it does not have', () => {
+    const set = figures({ layout: 'tailless' });
+    expect(['tail-area', 'tail-volume', 'decalage'].map((id) => reason(set, id))).toEqual(
+      Array(3).fill('a tailless model has no tailplane'),
+    );
+    // Its lifting area is the wing's alone, 87.6 dm².
+    expect(present(set, 'lifting-area').value).toBe(0.876);
+  });
+});
+
 describe('masses', () => {
   const grams = (set: ReadonlyMap<string, Figure>) =>
     ['airframe-mass', 'rubber-mass', 'flying-mass'].map((id) => present(set, id).value * 1000);
