@@ -52,6 +52,27 @@ export function newNode(task: Task): Node {
   };
 }
 
+/** What a figure rests on at some point of being worked out. */
+export interface Foundation {
+  readonly inputs: readonly Input[];
+  readonly assumptions: readonly string[];
+  readonly assumed: boolean;
+}
+
+/** What a node rests on so far. */
+export function foundationOf(node: Node): Foundation {
+  return { inputs: [...node.inputs], assumptions: [...node.assumptions], assumed: node.assumed };
+}
+
+/** Lets a node rest again on what it rested on then, and on nothing that it met since. */
+export function restore(node: Node, then: Foundation): void {
+  node.inputs.clear();
+  node.assumptions.clear();
+  for (const input of then.inputs) node.inputs.add(input);
+  for (const assumption of then.assumptions) node.assumptions.add(assumption);
+  node.assumed = then.assumed;
+}
+
 /** What a node says once every base input was moved. */
 export function toFigure(node: Node): Figure {
   const { id, unit } = node.task;

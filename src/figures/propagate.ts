@@ -4,7 +4,7 @@ import { centralChange } from './central-change.ts';
 import type { DefaultId, Defaults } from './defaults.ts';
 import type { Reader } from './definition.ts';
 import type { Figure } from './figure.ts';
-import { type Input, type Node, newNode, type Task, toFigure } from './node.ts';
+import { foundationOf, type Input, type Node, newNode, restore, type Task, toFigure } from './node.ts';
 
 /** Finds the task of a figure: of the motor given where the figure is one of motors, else of the entry. */
 export type FindTask = (id: string, motor: number | null) => Task;
@@ -202,10 +202,14 @@ export class Propagation implements Reader {
   }
 
   attempt(work: () => number): number | null {
+    const reader = this.#current;
+    const before = reader === null ? null : foundationOf(reader);
     try {
       return work();
     } catch (thrown) {
       if (!(thrown instanceof Absence)) throw thrown;
+      // What it read on the way to nothing is no part of the figure.
+      if (reader !== null && before !== null) restore(reader, before);
       return null;
     }
   }

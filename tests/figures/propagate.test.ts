@@ -178,6 +178,19 @@ describe('the basis of a figure', () => {
     expect(present(outer).assumptions).toEqual(['rubber has a density of 0.93 ± 0.02 g/cm³']);
   });
 
+  it('is not changed by what a failed attempt read, through another figure or itself', () => {
+    const weighed = number(643, 3, 'inspected');
+    const guessed = number(9, 9);
+    const { whole } = evaluateAll({
+      sum: (from) => from.assume('rubber-density') + from.absent('needs the strip'),
+      whole: (from) =>
+        from.attempt(() => from.value(guessed, 'guessed') + from.figure('sum')) ??
+        from.value(weighed, 'weighed'),
+    });
+    expect(present(whole)).toMatchObject({ value: 643, u: 3, basis: 'inspected', assumptions: [] });
+    expect(present(whole).shares.map(({ input }) => input)).toEqual(['weighed']);
+  });
+
   it('is not changed by a remark, which is named all the same', () => {
     const { f } = evaluateAll({
       f: (from) => {
