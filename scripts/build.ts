@@ -72,10 +72,9 @@ export function main(argv: readonly string[], effects: SwapEffects = { reached: 
       content,
       process.stderr,
     );
-    if (!isSiteKnown(read)) {
-      process.stderr.write(
-        'Not built: site.md cannot be read, and without it nobody knows the address of the site.\n',
-      );
+    const missing = missingForAnySite(read);
+    if (missing !== null) {
+      process.stderr.write(`Not built: ${missing}\n`);
       return 1;
     }
     if (values.strict && errors.length > 0) {
@@ -119,9 +118,17 @@ export function main(argv: readonly string[], effects: SwapEffects = { reached: 
   });
 }
 
-/** False where site.md is missing or left out; the almanac then has a name for the site and no address. */
-function isSiteKnown({ files }: Almanac): boolean {
-  return files.some(({ file, fate }) => file === 'site.md' && fate === 'published');
+/** What a site cannot do without, even where a bad entry is left out: why it is not there, or null. */
+function missingForAnySite({ site, challenges, files }: Almanac): string | null {
+  if (!files.some(({ file, fate }) => file === 'site.md' && fate === 'published'))
+    return 'site.md cannot be read, and without it nobody knows the address of the site.';
+  const unread = files.filter(({ file, fate }) => file.startsWith('challenges/') && fate === 'left-out');
+  const featured = `challenges/${site.featured}.md`;
+  if (unread.some(({ file }) => file === featured))
+    return `${featured} cannot be read, and it is the challenge of the front page.`;
+  if (challenges.length === 0 && unread.length > 0)
+    return `no challenge can be read: ${unread.map(({ file }) => file).join(', ')}.`;
+  return null;
 }
 
 function refuseOverlap(out: string, content: string): void {
@@ -173,9 +180,21 @@ function printSummary(almanac: Almanac, addresses: number, out: string): void {
   process.stdout.write(
     `Built ${counted(entries, 'entry', 'entries')} of ${challenges}, ${counted(addresses, 'address', 'addresses')}, in ${out}\n`,
   );
-  if (almanac.leftOut.length === 0) return;
-  const names = almanac.leftOut.map(({ challenge, entry }) => `${challenge}/${entry}`).join(', ');
-  process.stdout.write(
-    `left out: ${counted(almanac.leftOut.length, 'entry', 'entries')}: ${printable(names)}\n`,
-  );
+  for (const line of leftOutLines(almanac)) process.stdout.write(`${line}\n`);
+}
+
+/** What was left out, entries last: that line is the one to look for. */
+function leftOutLines({ leftOut, files }: Almanac): string[] {
+  const others = files.filter(({ file, fate }) => fate === 'left-out' && !file.startsWith('entries/'));
+  const entries = leftOut.map(({ challenge, entry }) => `${challenge}/${entry}`);
+  return [
+    ...(others.length === 0
+      ? []
+      : [
+          `left out: ${counted(others.length, 'file', 'files')}: ${others.map(({ file }) => file).join(', ')}`,
+        ]),
+    ...(entries.length === 0
+      ? []
+      : [`left out: ${counted(entries.length, 'entry', 'entries')}: ${entries.join(', ')}`]),
+  ];
 }

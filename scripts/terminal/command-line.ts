@@ -31,6 +31,7 @@ export async function runCommand<Options extends Readonly<Record<string, OptionK
   work: (values: OptionValues<Options>, rest: readonly string[]) => Promise<number>,
 ): Promise<number> {
   try {
+    refuseSwallowedOptions(command, process.env);
     const read = readArguments(command, argv);
     if (read === 'help') {
       process.stdout.write(`${command.help}\n`);
@@ -41,6 +42,24 @@ export async function runCommand<Options extends Readonly<Record<string, OptionK
     if (!(error instanceof UsageError)) throw error;
     process.stderr.write(`${error.message}\n\`npm run ${command.name} -- --help\` says what it takes.\n`);
     return 2;
+  }
+}
+
+/**
+ * Without `--` in front, npm takes options for itself, puts them into the environment and starts the command without
+ * them: a build of another folder would quietly become a build of the demo.
+ */
+function refuseSwallowedOptions(
+  { name, options }: Pick<Command<Readonly<Record<string, OptionKind>>>, 'name' | 'options'>,
+  environment: Readonly<Record<string, string | undefined>>,
+): void {
+  if (environment.npm_lifecycle_event !== name) return;
+  for (const option of Object.keys(options)) {
+    const value = environment[`npm_config_${option.replaceAll('-', '_')}`];
+    if (value !== undefined && value !== '')
+      throw new UsageError(
+        `npm kept the option --${option} for itself. Write \`--\` before the options: \`npm run ${name} -- --${option} …\`.`,
+      );
   }
 }
 

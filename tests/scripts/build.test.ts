@@ -109,6 +109,27 @@ describe('a build', () => {
     expect(await bytesOf(out())).toEqual(before);
   });
 
+  it('stops where the only challenge cannot be read, also where nothing was published before', async () => {
+    const file = join(content(), 'challenges/summer.md');
+    const written = readFileSync(file, 'utf8');
+    writeFileSync(file, written.replace('opens:', 'opns:'));
+    const first = join(folder, 'first');
+    const { code, error } = await build(first);
+    writeFileSync(file, written);
+    expect(code).toBe(1);
+    expect(error).toMatch(/^Not built: .*challenges\/summer\.md/m);
+    expect(existsSync(first)).toBe(false);
+  });
+
+  it('is not taken in by an option that npm kept for itself', async () => {
+    const swallowed = { npm_lifecycle_event: 'build', npm_config_content: '../our-club' };
+    const { code, error } = await build(join(folder, 'swallowed'), [], swallowed);
+    expect(code).toBe(2);
+    expect(error).toContain(
+      'npm kept the option --content for itself. Write `--` before the options: `npm run build -- --content …`.',
+    );
+  });
+
   it('killed with the old site aside is put right by the next command, even one that fails', async () => {
     const before = await bytesOf(out());
     const args = ['old-aside', '--content', content(), '--out', out(), '--now', '2027-06-01'];

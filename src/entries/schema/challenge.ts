@@ -125,7 +125,7 @@ export const challenge = fields({
   amendments: z
     .array(
       fields({
-        date: date().meta({ title: 'Date', description: 'From when it holds', example: '2027-04-11' }),
+        date: date().meta({ title: 'Date', description: 'The day it was made known', example: '2027-04-11' }),
         what: text().meta({
           title: 'What',
           description: 'What was changed',
