@@ -28,6 +28,8 @@ export function freeze(
       title: challenge.title,
       opens: challenge.opens,
       closes: challenge.closes,
+      state: 'final',
+      target: challenge.target === null ? null : significant(challenge.target.time),
     },
     standings: result.standings.map(({ u: _, ...standing }) => standing),
     divisions: Object.fromEntries(

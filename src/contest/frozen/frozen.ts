@@ -21,6 +21,9 @@ export interface FrozenResult {
     readonly title: string;
     readonly opens: string;
     readonly closes: string;
+    readonly state?: 'final' | undefined;
+    /** Seconds, null where the rules had none; left out by results that do not tell. */
+    readonly target?: number | null | undefined;
   };
   readonly standings: readonly Omit<Standing, 'u'>[];
   readonly divisions: Readonly<

@@ -19,6 +19,7 @@ export function thaw(
   computed: ContestResult,
   frozen: FrozenResult,
 ): ContestResult {
+  const goal = targetOf(challenge, frozen);
   const standings = frozen.standings.map((standing) => ({
     ...standing,
     u: uOf(computed.standings, standing),
@@ -31,6 +32,7 @@ export function thaw(
     const judged = (now?.flights ?? []).map((flight) =>
       thawFlight(
         challenge,
+        goal,
         flight,
         flights.find(({ number }) => number === flight.number),
       ),
@@ -87,8 +89,16 @@ function divisionRow(
   };
 }
 
+/** The target that stood when the result was frozen; that of today where the result does not tell. */
+function targetOf({ target }: Challenge, frozen: FrozenResult): Challenge['target'] {
+  const time = frozen.challenge.target;
+  if (time === undefined) return target;
+  return time === null ? null : { time, label: target?.label ?? null };
+}
+
 function thawFlight(
   challenge: Challenge,
+  target: Challenge['target'],
   now: JudgedFlight,
   frozen: FrozenResult['entries'][number]['flights'][number] | undefined,
 ): JudgedFlight {
@@ -118,6 +128,6 @@ function thawFlight(
     scoreU: mayScore && sameTime ? now.scoreU : 0,
     counted,
     stale: [],
-    reachedTarget: counted && reaches(challenge, frozen.official),
+    reachedTarget: counted && reaches({ target }, frozen.official),
   };
 }

@@ -48,7 +48,14 @@ export const frozenResult = z.strictObject({
   format: z.literal(1),
   generator: z.string(),
   closed: z.string(),
-  challenge: z.strictObject({ id: z.string(), title: z.string(), opens: z.string(), closes: z.string() }),
+  challenge: z.strictObject({
+    id: z.string(),
+    title: z.string(),
+    opens: z.string(),
+    closes: z.string(),
+    state: z.literal('final').optional(),
+    target: z.number().nullable().optional(),
+  }),
   standings: z.array(standing),
   divisions: z.record(
     z.string(),

@@ -112,6 +112,20 @@ describe('judging with a frozen result', () => {
     expect(a).toMatchObject({ bestCounted: 2, unplaced: null });
   });
 
+  it('keeps who reached the target when the target is changed afterwards', () => {
+    const harder = { ...rules, target: { time: 42, label: null } };
+    const reached = (result: typeof frozen) =>
+      judge(harder, later, { now: '2028-02-01', frozen: result })
+        .entries.get('a')
+        ?.flights.map(({ reachedTarget }) => reachedTarget);
+    expect(frozen.challenge).toMatchObject({ state: 'final', target: 40 });
+    // 40 s and 41.7 s against 40 s; the flight of 99 s came later.
+    expect(reached(frozen)).toEqual([true, true, false]);
+    // A result that does not tell its target is measured against today's.
+    const { target: _, ...untold } = frozen.challenge;
+    expect(reached({ ...frozen, challenge: untold })).toEqual([false, false, false]);
+  });
+
   it('counts no flight and no entry that came later', () => {
     expect(thawed.entries.get('a')?.flights[2]).toMatchObject({
       status: 'provisional',
