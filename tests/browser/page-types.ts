@@ -36,3 +36,13 @@ export async function onePageOfEachKind(folder: string): Promise<{ kind: string;
   });
   return [{ kind: 'front page', path: '' }, ...found, { kind: 'unknown address', path: '404.html' }];
 }
+
+/** The address of an aircraft with at least so many flights. */
+export async function entryWithFlights(folder: string, count: number): Promise<string> {
+  for (const address of await addressesOfSite(folder)) {
+    if (!/^\/entries\/[^/]+\/[^/]+\/$/.test(address)) continue;
+    const html = await readFile(join(folder, address, 'index.html'), 'utf8');
+    if (html.includes(`id="flight-${count}"`)) return address.slice(1);
+  }
+  throw new Error(`The built site has no aircraft with ${count} flights.`);
+}

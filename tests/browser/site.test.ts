@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import { type Browser, chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { onePageOfEachKind } from './page-types.ts';
+import { entryWithFlights, onePageOfEachKind } from './page-types.ts';
 import { openPage } from './watched-page.ts';
 
 const address = inject('siteAddress');
@@ -74,6 +74,35 @@ describe('keyboard', () => {
     expect(await page.evaluate(() => document.activeElement?.getAttribute('href'))).toBe('#content');
     await page.keyboard.press('Enter');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('content');
+    await close();
+  });
+});
+
+describe('flights of an aircraft that has many', () => {
+  const folder = inject('siteFolder');
+
+  it('are folded, and one opens from the ledger of times', async () => {
+    const { page, close } = await openPage(browser, address, { javaScriptEnabled: false });
+    await page.goto(address + (await entryWithFlights(folder, 5)));
+    const flight = page.locator('#flight-4');
+    expect(await flight.isVisible()).toBe(false);
+    await page.locator('.times a[href="#flight-4"]').click();
+    await flight.waitFor({ state: 'visible', timeout: 2000 });
+    expect(await page.locator('#flight-3').isVisible()).toBe(false);
+    await close();
+  });
+
+  it('are all open on paper, and nothing runs over its edge', async () => {
+    // A4 at 96 dots to the inch, less margins of 12 mm.
+    const { page, close } = await openPage(browser, address, { viewport: { width: 704, height: 1000 } });
+    await page.goto(address + (await entryWithFlights(folder, 5)));
+    await page.emulateMedia({ media: 'print' });
+    const heights = await page
+      .locator('.flight-body')
+      .evaluateAll((bodies) => bodies.map((body) => body.getBoundingClientRect().height));
+    expect(heights.length).toBeGreaterThanOrEqual(5);
+    expect(Math.min(...heights)).toBeGreaterThan(50);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(704);
     await close();
   });
 });

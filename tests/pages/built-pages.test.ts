@@ -2,7 +2,7 @@ import rehypeParse from 'rehype-parse';
 import { unified } from 'unified';
 import { visit } from 'unist-util-visit';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { almanacOf, challengeRecord, entryRecord, flight } from './almanac-fixture.ts';
+import { almanacOf, challenge, challengeRecord, entryRecord, flight } from './almanac-fixture.ts';
 import { type BuiltPages, base, buildPages } from './build-site.ts';
 
 /** What is shown of a page, and the names of its elements. */
@@ -111,6 +111,88 @@ describe('a site with one challenge', () => {
     expect(rules).toContain('<time datetime="2031-04-20">20 April 2031</time>');
     expect(rules).toContain('Why: Lone builders could not enter');
     expect(rules).toContain('Never leave a model wound');
+  });
+});
+
+describe('a board with divisions', () => {
+  const light = { id: 'light', name: 'Light ones', conditions: [] };
+  const heavy = { id: 'heavy', name: 'Heavy ones', conditions: [] };
+  const divided = { ...challenge, divisions: [light, heavy] };
+
+  async function board(record: ReturnType<typeof challengeRecord>): Promise<string> {
+    const site = await buildPages(almanacOf([record]));
+    const page = await site.page('challenges/spring/');
+    await site.remove();
+    return page;
+  }
+
+  it('lists those with an aircraft and names the empty ones in one line', async () => {
+    const record = challengeRecord([44.2, 31]);
+    const divisions = new Map([['light', record.result.standings]]);
+    const page = await board({ ...record, challenge: divided, result: { ...record.result, divisions } });
+    expect(page).toContain('<h3 id="division-light">Light ones</h3>');
+    expect(page).not.toContain('id="division-heavy"');
+    expect(parsed(page).text).toContain('No aircraft has a counted flight yet in this division: Heavy ones.');
+    expect(parsed(page).text).toContain('44.2\u00a0s');
+  });
+
+  it('says once that no flight counts', async () => {
+    const record = challengeRecord([], [entryRecord('heron', 44)]);
+    const page = await board({ ...record, challenge: divided, result: { ...record.result, standings: [] } });
+    expect(parsed(page).text.match(/No flight counts yet\.|No aircraft has/g)).toHaveLength(1);
+    expect(page).not.toContain('Heavy ones');
+  });
+
+  it('draws no target line among sums, and marks those who reached it', async () => {
+    const record = challengeRecord([84, 51]);
+    const scoring = { ...challenge.scoring, method: 'sum', flights: 2 } as const;
+    const page = await board({ ...record, challenge: { ...challenge, scoring } });
+    expect(page).not.toContain('target-line');
+    expect(page.match(/reached the target/g)).toHaveLength(2);
+  });
+});
+
+describe('an aircraft', () => {
+  const many = (id: string, count: number) =>
+    entryRecord(id, 44, { flights: Array.from({ length: count }, (_, index) => flight(index + 1, 44)) });
+  const logo = {
+    file: 'logo.png',
+    alt: '',
+    source: 'logo.png',
+    hash: '0123456789abcdef',
+    width: 256,
+    height: 256,
+  };
+  let site: BuiltPages;
+
+  beforeAll(async () => {
+    const record = challengeRecord([44, 44], [many('two', 2), many('three', 3)]);
+    const almanac = almanacOf([record], { logo });
+    site = await buildPages({ ...almanac, site: { ...almanac.site, units: 'imperial' } });
+  });
+
+  afterAll(() => site.remove());
+
+  it('folds its flights where there are more than two', async () => {
+    expect((await site.page('entries/spring/two/')).match(/<details class="flight" open/g)).toHaveLength(2);
+    const three = await site.page('entries/spring/three/');
+    expect(three.match(/<details class="flight"/g)).toHaveLength(3);
+    expect(three).not.toMatch(/<details class="flight" open/);
+  });
+
+  // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959): 2 m are 78.74 in.
+  it('has its measures in the system of the site first', async () => {
+    const { text } = parsed(await site.page('entries/spring/two/'));
+    expect(text.indexOf('Imperial')).toBeLessThan(text.indexOf('Metric'));
+    expect(text.indexOf('78.74 ± 0.20\u00a0in')).toBeGreaterThan(0);
+    expect(text).toContain('2\u00a0m');
+    expect(text).not.toContain('2.0000 ±');
+  });
+
+  it('stands under the logo of the club', async () => {
+    const page = await site.page('entries/spring/two/');
+    expect(page).toContain(`src="${base}photos/0123456789abcdef-256.jpg"`);
+    expect(page).toContain('alt="Logo of Hollow Marsh Aeromodellers"');
   });
 });
 

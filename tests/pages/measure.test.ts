@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { measureOf, secondsText } from '../../src/components/measure.ts';
+import { inOther, measureOf, raised, secondsAt, secondsText } from '../../src/components/measure.ts';
 import { unitPairs } from '../../src/components/units-shown.ts';
 
 const space = '\u00a0';
@@ -26,6 +26,33 @@ describe('measureOf', () => {
 
   it('promises no more than its ± holds where that is left out', () => {
     expect(measureOf(1.23456, 0.034, 'length', unitPairs.span).metricPlain).toBe(`1.23${space}m`);
+  });
+});
+
+describe('inOther', () => {
+  it('says nothing where both systems use the same unit', () => {
+    const turns = measureOf(612, 31, 'turns', unitPairs.turns);
+    expect(inOther(turns, 'metric')).toBe('');
+    const length = measureOf(0.508, 0.00254, 'length', unitPairs.size);
+    expect(inOther(length, 'metric')).toBe(`20${space}in`);
+    expect(inOther(length, 'imperial')).toBe(`508${space}mm`);
+  });
+});
+
+describe('raised', () => {
+  it('raises powers of units and nothing else', () => {
+    expect(raised('at most 6.5 g/dm2')).toBe('at most 6.5 g/dm²');
+    expect(raised('20 to 22 cm')).toBe('20 to 22 cm');
+  });
+});
+
+describe('secondsAt', () => {
+  it('has the decimals of the resolution, and those somebody ruled', () => {
+    expect(secondsAt(41.7, '0.1')).toBe(`41.7${space}s`);
+    expect(secondsAt(92, '0.1')).toBe(`92.0${space}s`);
+    expect(secondsAt(92, '1')).toBe(`92${space}s`);
+    expect(secondsAt(41.7, '0.01')).toBe(`41.70${space}s`);
+    expect(secondsAt(41.75, '0.1')).toBe(`41.75${space}s`);
   });
 });
 

@@ -1,6 +1,6 @@
 import { mkdirSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import sharp from 'sharp';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Almanac } from '../../src/almanac/almanac.ts';
@@ -38,6 +38,25 @@ async function sidewaysPhoto(): Promise<ReadPhoto> {
   writeFileSync(join(content(), 'side.jpg'), bytes);
   return { file: 'side.jpg', alt: 'x', source: 'side.jpg', hash: 'a'.repeat(16), width: 20, height: 40 };
 }
+
+describe('publishing the logo', () => {
+  it('makes its copies, and does without one that cannot be decoded', async () => {
+    const logo = await sidewaysPhoto();
+    const prepared = await preparePhotos({ ...almanac, logo }, { content: content(), cache: cache() });
+    expect(prepared.files.map((file) => basename(file))).toEqual([
+      `${logo.hash}-20.jpg`,
+      `${logo.hash}-20.webp`,
+    ]);
+    writeFileSync(join(content(), 'side.jpg'), 'no picture');
+    const broken = await preparePhotos(
+      { ...almanac, logo },
+      { content: content(), cache: join(folder, 'new') },
+    );
+    expect([...broken.failed.keys()]).toEqual(['side.jpg']);
+    expect(withoutPhotos({ ...almanac, logo }, broken.failed).logo).toBeNull();
+    expect(withoutPhotos({ ...almanac, logo }, new Map([['other.jpg', 'x']])).logo).toEqual(logo);
+  });
+});
 
 describe('publishing photos', () => {
   it('turns them upright and drops all metadata', async () => {
