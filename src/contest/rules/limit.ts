@@ -1,5 +1,5 @@
 import type { Limit } from '../../model/challenge.ts';
-import { acceptedForms } from '../../quantities/accepted.ts';
+import { exampleOf, unitsInWords } from '../../quantities/accepted.ts';
 import { type ParseOptions, parseQuantity } from '../../quantities/parse.ts';
 import type { Fault, Kind, Parsed } from '../../quantities/quantity.ts';
 
@@ -33,8 +33,20 @@ export function parseLimit(sentence: string, kind: Kind, options: ParseOptions =
     return refuse('not-a-quantity', written, kind, 'A limit is exact; write it without ±.');
   for (const { words, end, included } of openings) {
     if (!written.toLowerCase().startsWith(`${words} `)) continue;
-    const read = parseQuantity(written.slice(words.length + 1), kind, options);
-    if (!read.ok) return refused(read.fault, (suggestion) => `${words} ${suggestion}`);
+    const value = written.slice(words.length + 1);
+    const read = parseQuantity(value, kind, options);
+    if (!read.ok) {
+      const both = parseLimit(value, kind, options);
+      if (both.ok)
+        return refuse(
+          'not-a-quantity',
+          written,
+          kind,
+          `"${written}" says "${words}" and a range. Write one of the two.`,
+          value,
+        );
+      return refused(read.fault, kind, (suggestion) => `${words} ${suggestion}`);
+    }
     const bound = { value: read.value.value, included };
     return {
       ok: true,
@@ -72,9 +84,9 @@ function parseRange(
   written: string,
 ): Parsed<Limit> {
   const high = parseQuantity(to, kind, options);
-  if (!high.ok) return refused(high.fault, (suggestion) => `${from} to ${suggestion}`);
+  if (!high.ok) return refused(high.fault, kind, (suggestion) => `${from} to ${suggestion}`);
   const low = parseQuantity(withUnitOf(to, from), kind, options);
-  if (!low.ok) return refused(low.fault, (suggestion) => `${suggestion} to ${to}`);
+  if (!low.ok) return refused(low.fault, kind, (suggestion) => `${suggestion} to ${to}`);
   if (low.value.value > high.value.value)
     return refuse(
       'impossible-value',
@@ -112,9 +124,25 @@ function otherWay(written: string, kind: Kind): string | undefined {
 }
 
 /** The fault of one end; what it suggests becomes a suggestion for the whole sentence. */
-function refused(fault: Fault, sentenceWith: (suggestion: string) => string): Parsed<Limit> {
-  if (fault.suggestion === undefined) return { ok: false, fault };
-  return { ok: false, fault: { ...fault, suggestion: sentenceWith(fault.suggestion) } };
+function refused(fault: Fault, kind: Kind, sentenceWith: (suggestion: string) => string): Parsed<Limit> {
+  const { suggestion, ...rest } = fault;
+  const accepted = acceptedLimits(kind);
+  return {
+    ok: false,
+    fault: {
+      ...rest,
+      accepted,
+      ...(suggestion === undefined ? {} : { suggestion: sentenceWith(suggestion) }),
+    },
+  };
+}
+
+/** Every form of a limit on a kind, with the units its values may have. */
+function acceptedLimits(kind: Kind): string {
+  const example = exampleOf(kind);
+  const forms = openings.map(({ words }) => `"${words} ${example}"`).join(', ');
+  const units = unitsInWords(kind);
+  return `${forms}, or two values with "to" between them${units === '' ? '' : `, in ${units}`}`;
 }
 
 function refuse(
@@ -124,7 +152,7 @@ function refuse(
   message: string,
   suggestion?: string,
 ): { readonly ok: false; readonly fault: Fault } {
-  const accepted = `"at least X", "at most X", "X to Y", "more than X" or "less than X", where X and Y are ${acceptedForms(kind)}`;
+  const accepted = acceptedLimits(kind);
   return {
     ok: false,
     fault: { code, message, found, accepted, ...(suggestion === undefined ? {} : { suggestion }) },

@@ -8,6 +8,8 @@ import { type Reading, refused, taken } from '../schema/leaf.ts';
 
 const figuresOfModel = figureDefinitions.filter(({ of }) => of === 'model').map(({ id }) => id);
 
+const someFigures = 'a figure of the model, such as span or flying-mass';
+
 /** A figure that rules may name: one of the model. */
 export function readFigure(id: string): Reading<{ readonly id: string; readonly kind: Kind }> {
   const definition = figureDefinition(id);
@@ -17,16 +19,10 @@ export function readFigure(id: string): Reading<{ readonly id: string; readonly 
       'figure-not-of-model',
       `"${id}" is a figure of a ${definition.of}; rules may use figures of the model only, so that places do not rest on places.`,
       id,
-      'a figure of the model, such as span or flying-mass',
+      someFigures,
     );
   const near = didYouMean(id, figuresOfModel);
-  return refused(
-    'unknown-figure',
-    `"${id}" is not a figure.`,
-    id,
-    'a figure of the model, such as span or flying-mass',
-    near ?? undefined,
-  );
+  return refused('unknown-figure', `"${id}" is not a figure.`, id, acceptedFigures, near ?? undefined);
 }
 
 /** A limit in words on a quantity of a kind. */
@@ -49,7 +45,12 @@ export function readTieBreak(step: string): Reading<TieBreak> {
       fault: { ...known.fault, ...(suggestion !== undefined && { suggestion: `${prefers} ${suggestion}` }) },
     };
   }
-  const near = didYouMean(words, ['next-best-flight', 'earlier flight']);
+  const near = didYouMean(words, [
+    'next-best-flight',
+    'earlier flight',
+    'larger span',
+    'smaller flying-mass',
+  ]);
   return refused(
     'unknown-tie-break',
     `"${step}" is not a step of a tie-break.`,
