@@ -22,7 +22,9 @@ export function readFigure(id: string): Reading<{ readonly id: string; readonly 
       someFigures,
     );
   const near = didYouMean(id, figuresOfModel);
-  return refused('unknown-figure', `"${id}" is not a figure.`, id, acceptedFigures, near ?? undefined);
+  // Who is near to none of them needs to see them all.
+  const accepted = near === null ? `a figure of the model: ${figuresOfModel.join(', ')}` : someFigures;
+  return refused('unknown-figure', `"${id}" is not a figure.`, id, accepted, near ?? undefined);
 }
 
 /** A limit in words on a quantity of a kind. */
