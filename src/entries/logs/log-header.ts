@@ -21,7 +21,13 @@ export interface FoundColumn {
   readonly calibration: number | null;
 }
 
-export type HeaderFault = { readonly index: number; readonly message: string; readonly accepted: string };
+/** A heading that begins with a column's name and cannot be read. */
+export interface HeaderFault {
+  readonly index: number;
+  readonly column: Column;
+  readonly message: string;
+  readonly accepted: string;
+}
 
 const heading = /^([a-z][a-z -]*?)\s*(?:[[(]([^\])]*)[\])])?\s*(?:(?:±|\+\/-)\s*(\d+(?:[.,]\d+)?)\s*%)?$/i;
 
@@ -41,6 +47,7 @@ export function readHeading(
       written === '' ? 'has no unit' : `has the unit "${written}", which is not one of ${column.kind}`;
     return {
       index,
+      column,
       message: `The column "${column.name}" ${what}: write it like \`${column.example}\`.`,
       accepted: acceptedForms(column.kind),
     };
@@ -55,6 +62,7 @@ function misspelt(cell: string, index: number, columns: readonly Column[]): Head
   if (column === undefined) return null;
   return {
     index,
+    column,
     message: `The heading "${cell.slice(0, 60)}" cannot be read: write it like \`${column.example}\`, with \`± 2 %\` behind it where the calibration is known.`,
     accepted: column.example,
   };

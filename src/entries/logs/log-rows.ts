@@ -5,7 +5,7 @@ import { forbiddenCharacters } from '../source/forbidden-characters.ts';
 import { limits } from '../source/limits.ts';
 import { lineEnd, lineStarts, positionAt } from '../source/line-index.ts';
 import { cellsOf, decimalMarkOf, numberIn, separatorOf } from './delimited.ts';
-import { type Column, type FoundColumn, readHeading } from './log-header.ts';
+import { type Column, type FoundColumn, type HeaderFault, readHeading } from './log-header.ts';
 
 /** The values of one row in SI, by the name of their column. */
 export type LogRow = Readonly<Record<string, number>>;
@@ -25,6 +25,9 @@ export interface LogRows {
 }
 
 const mostProblems = 10;
+
+/** A line that says nothing; tables leave rows of bare separators behind. */
+const blank = /^[\s,;]*$/;
 
 /**
  * Reads a delimited log. Each group of columns must be there with one of its members; further columns are ignored, and so
@@ -63,6 +66,8 @@ export function readLogRows(
 interface Header {
   readonly columns: readonly FoundColumn[];
   readonly separator: string;
+  /** How many cells the header has, with those of columns that are not needed. */
+  readonly cells: number;
   /** Index of the header's line. */
   readonly line: number;
   readonly problems: readonly Problem[];
@@ -80,17 +85,12 @@ function readHeader(text: Text, groups: readonly (readonly Column[])[]): Header 
   const wanted = groups.flat();
   const problems: Problem[] = [];
   const columns: FoundColumn[] = [];
-  for (const [index, cell] of cellsOf(written, separator).entries()) {
+  const faults: HeaderFault[] = [];
+  const cells = cellsOf(written, separator);
+  for (const [index, cell] of cells.entries()) {
     const found = readHeading(cell, index, wanted);
     if (found === null) continue;
-    if (!('column' in found))
-      problems.push(
-        problemOver(text, start, end, 'log-header', {
-          message: found.message,
-          found: cell,
-          accepted: found.accepted,
-        }),
-      );
+    if ('message' in found) faults.push(found);
     else if (columns.some(({ column }) => column === found.column))
       problems.push(
         problemOver(text, start, end, 'log-header', {
@@ -100,8 +100,14 @@ function readHeader(text: Text, groups: readonly (readonly Column[])[]): Header 
       );
     else columns.push(found);
   }
+  // A heading such as `thrust raw` beside `thrust [g]` is a further column of the builder's own.
+  for (const { index, column, message, accepted } of faults)
+    if (!columns.some((found) => found.column === column))
+      problems.push(
+        problemOver(text, start, end, 'log-header', { message, found: cells[index] ?? null, accepted }),
+      );
   if (problems.length === 0) problems.push(...missingColumns(text, start, end, groups, columns));
-  return { columns, separator, line, problems };
+  return { columns, separator, cells: cells.length, line, problems };
 }
 
 function missingColumns(
@@ -140,7 +146,7 @@ function readRows(
     const start = text.lines[line] ?? 0;
     const end = lineEnd(text.text, start);
     const written = text.text.slice(start, end);
-    if (written.trim() === '') continue;
+    if (blank.test(written)) continue;
     const cells = cellsOf(written, header.separator);
     const report = (code: ProblemCode, column: string, message: string, found: string) =>
       problems.push(
@@ -162,7 +168,12 @@ function readRows(
         continue;
       }
       complete = false;
-      report('log-value', column.name, whyNoNumber(cell, mixed, cells.length, header), cell);
+      report('log-value', column.name, whyNoNumber(cell, mixed), cell);
+    }
+    if (cells.length > header.cells && cells.slice(header.cells).some((cell) => cell !== '')) {
+      // `0,5,1,2` may be two numbers or four: what stands in which column cannot be told.
+      complete = false;
+      report('log-value', columnNames(header), tooManyCells(cells.length, header), written.slice(0, 80));
     }
     if (!complete) continue;
     for (const rule of rules) {
@@ -181,13 +192,22 @@ function readRows(
   return { rows, problems };
 }
 
-function whyNoNumber(cell: string, mixed: boolean, cells: number, header: Header): string {
+function whyNoNumber(cell: string, mixed: boolean): string {
   if (mixed)
     return `"${cell}" is written with another decimal mark than the rows before it; use a point, or a comma, throughout`;
   if (cell === '') return 'nothing is written here; put a number, or leave the row out';
-  const comma = header.separator === ',' && cells > header.columns.length;
-  const hint = comma ? '; where decimals are written with a comma, put semicolons between the columns' : '';
-  return `"${cell.slice(0, 40)}" is not a number${hint}`;
+  return `"${cell.slice(0, 40)}" is not a number`;
+}
+
+function tooManyCells(count: number, { cells, separator }: Header): string {
+  const what = `${count} values stand here, but the header names ${cells} columns`;
+  return separator === ','
+    ? `${what}; where decimals are written with a comma, put semicolons between the columns`
+    : `${what}; take the others out`;
+}
+
+function columnNames({ columns }: Header): string {
+  return columns.map(({ column }) => column.name).join('" and "');
 }
 
 function tooManyRows(text: Text): Problem {

@@ -48,6 +48,14 @@ describe('a torque and a thrust log', () => {
     });
   });
 
+  it('may have columns of the builder’s own, and empty rows that a table leaves behind', () => {
+    const text = 'time [s];thrust raw;thrust [g] ± 2,5 %;;\n0;17;0;;\n1;19;1,5;;\n;;;;\n\n';
+    const log = readThrustLog('a.csv', text);
+    expect(log.problems).toEqual([]);
+    expect(log.points?.map(({ time }) => time)).toEqual([0, 1]);
+    expect(log.calibration).toBe(0.025);
+  });
+
   it('go one way', () => {
     expect(messages(readTorqueLog('a.csv', 'turns,torque [N·mm]\n10,5\n20,9\n'))).toEqual([
       'Row 3, column "turns": turns still in go up here; a log is taken while unwinding, from wound to slack, so turn the rows round or leave this one out.',
@@ -76,6 +84,16 @@ describe('a log that cannot be used', () => {
     expect(messages(readThrustLog('a.csv', 'time [s];thrust [N]\n0;1,5\n1;2.5\n'))).toEqual([
       'Row 3, column "thrust": "2.5" is written with another decimal mark than the rows before it; use a point, or a comma, throughout.',
     ]);
+  });
+
+  it('never takes the comma of a decimal for the end of a column', () => {
+    // Read as columns, 0,5,1,2 would be 5 N at the start.
+    expect(messages(readThrustLog('a.csv', 'time [s],thrust [N]\n0,5,1,2\n'))).toEqual([
+      'Row 2, column "time" and "thrust": 4 values stand here, but the header names 2 columns; where decimals are written with a comma, put semicolons between the columns.',
+    ]);
+    expect(messages(readThrustLog('a.csv', 'time [s];thrust [N]\n0;5\n1;4;3\n'))[0]).toBe(
+      'Row 3, column "time" and "thrust": 3 values stand here, but the header names 2 columns; take the others out.',
+    );
   });
 
   it.each(['NaN', 'Infinity', '0x10', '1e999', '1_000', '--1', ''])('takes no %j for a number', (cell) => {
