@@ -2,6 +2,7 @@ import type { Contender } from '../contest/contender.ts';
 import type { FrozenResult } from '../contest/frozen/frozen.ts';
 import { judge } from '../contest/judge.ts';
 import type { Content, ReadEntry } from '../entries/folder/content.ts';
+import { byPlace, type Problem } from '../entries/problems/problem.ts';
 import { evaluateBatch } from '../figures/evaluate.ts';
 import { inspectedSetups } from '../figures/inspect.ts';
 import type { Batch } from '../model/batch.ts';
@@ -10,6 +11,7 @@ import type { Entry } from '../model/entry.ts';
 import type { Ruling } from '../model/ruling.ts';
 import type { Builder, Site } from '../model/site.ts';
 import type { Almanac, BuilderRecord, ChallengeRecord } from './almanac.ts';
+import { crossCheck } from './cross-checks/cross-checks.ts';
 import { recordEntry } from './entry-record.ts';
 import { type FiguresOfEntry, figuresOfEntry } from './figures-of-entry.ts';
 import { everyBuilder, isJunior, withKnownBuilders } from './known-builders.ts';
@@ -39,6 +41,7 @@ export function assemble(content: Content, now: string, sealFlights: SealFlights
   const challenges = content.challenges
     .map(({ value }) => recordChallenge(value, entrants, results.get(value.id) ?? null, now))
     .sort(newestFirst);
+  const crossed = challenges.flatMap((record) => problemsAcross(record, entrants, content, now));
 
   const site = content.site?.value ?? siteWithoutFile;
   return {
@@ -62,7 +65,7 @@ export function assemble(content: Content, now: string, sealFlights: SealFlights
     })),
     leftOut: content.leftOut,
     redirects: redirectsOf(content),
-    problems: content.problems,
+    problems: [...content.problems, ...crossed].sort(byPlace),
     files: content.files,
   };
 }
@@ -91,7 +94,7 @@ function enter(
   const named = withKnownBuilders(read.value, known);
   const inspections = ruling?.inspections ?? [];
   const entry: Entry = { ...named, setups: inspectedSetups(named, inspections) };
-  const figures = figuresOfEntry(named, inspections, batches);
+  const figures = figuresOfEntry(named, inspections, batches, read.logs);
   return {
     read,
     figures,
@@ -127,6 +130,32 @@ function recordChallenge(
     entries: entrants.map((entrant) => recordEntry(entrant, result.entries.get(entrant.contender.entry.id)!)),
     html: textOfSection(challenge.body),
   };
+}
+
+function problemsAcross(
+  { challenge, state, entries }: ChallengeRecord,
+  entrants: readonly Entrant[],
+  content: Content,
+  now: string,
+): Problem[] {
+  const sources = new Map(entrants.map(({ read, contender }) => [keyOf(contender.entry), read.source]));
+  const rulings = new Map(
+    content.rulings.map(({ value, source }) => [
+      keyOf({ challenge: value.challenge, id: value.entry }),
+      source,
+    ]),
+  );
+  const today = todayIn(now, challenge.timeZone);
+  return entries.flatMap((record) => {
+    const key = keyOf(record.entry);
+    const source = sources.get(key);
+    if (source === undefined) return [];
+    return crossCheck({ record, source, rulings: rulings.get(key) ?? null, challenge, state, today });
+  });
+}
+
+function keyOf({ challenge, id }: Pick<Entry, 'challenge' | 'id'>): string {
+  return `${challenge}/${id}`;
 }
 
 function recordBuilders(entrants: readonly Entrant[], known: ReadonlyMap<string, Builder>): BuilderRecord[] {

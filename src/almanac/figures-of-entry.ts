@@ -2,6 +2,7 @@ import { evaluate } from '../figures/evaluate.ts';
 import type { FigureSet } from '../figures/figure.ts';
 import { inspectedSetups } from '../figures/inspect.ts';
 import type { Batch } from '../model/batch.ts';
+import type { BenchLogs } from '../model/bench-log.ts';
 import type { Entry, Flight } from '../model/entry.ts';
 import type { Inspection } from '../model/ruling.ts';
 import type { Quantity } from '../quantities/quantity.ts';
@@ -27,11 +28,13 @@ interface Flown {
  * @param entry as its builder wrote it
  * @param inspections what officials measured of it; laid over the entry's setups
  * @param batches every batch of rubber that could be read, by id
+ * @param logs the entry's bench logs
  */
 export function figuresOfEntry(
   entry: Entry,
   inspections: readonly Inspection[],
   batches: ReadonlyMap<string, Batch>,
+  logs: BenchLogs,
 ): FiguresOfEntry {
   const worked = new Map<string, FigureSet>();
 
@@ -43,7 +46,7 @@ export function figuresOfEntry(
   ) {
     const setups = inspectedSetups(entry, only);
     const setup = setups.find((candidate) => candidate.id === id) ?? setups[0];
-    return { design: setup.design, batches, mass, flown };
+    return { design: setup.design, batches, logs, mass, flown };
   }
 
   function model(id: string | null, only: readonly Inspection[] = inspections): FigureSet {

@@ -156,6 +156,11 @@ export const problemCodes = {
   'unknown-reference': error('nothing', 'A file names a challenge or entry that does not exist.'),
   'builder-differs': note('An entry names its builder otherwise than the builder’s own file.'),
   'logo-missing': error('photo', 'The site names a logo that is not there.'),
+
+  // Between what is written and what follows from it
+  'flight-does-not-count': note('A flight does not count under the rules of its challenge.'),
+  'flight-in-future': warning('A flight is dated after the day of the build.'),
+  'acceptance-lapsed': warning('An acceptance no longer fits what is written, or carries no seal.'),
 } as const satisfies Readonly<Record<string, CodeOfProblem>>;
 
 export type ProblemCode = keyof typeof problemCodes;

@@ -1,0 +1,13 @@
+import type { Problem } from '../../entries/problems/problem.ts';
+import { checkAcceptanceLapsed } from './acceptance-lapsed.ts';
+import type { CrossCheck, Crossed } from './cross-check.ts';
+import { checkDoesNotCount } from './does-not-count.ts';
+import { checkFlightInFuture } from './flight-in-future.ts';
+
+/** Every check across text, figures and verdicts. A new one is one module and one line here. */
+const crossChecks: readonly CrossCheck[] = [checkDoesNotCount, checkAcceptanceLapsed, checkFlightInFuture];
+
+/** What all of them find about one entry. */
+export function crossCheck(crossed: Crossed): Problem[] {
+  return crossChecks.flatMap((check) => check(crossed));
+}
