@@ -1,4 +1,5 @@
 import type { Batch } from '../model/batch.ts';
+import type { BenchLogs } from '../model/bench-log.ts';
 import type { Design, Motor } from '../model/design.ts';
 import type { Flight } from '../model/entry.ts';
 import type { Quantity } from '../quantities/quantity.ts';
@@ -10,6 +11,8 @@ export interface Subject {
   readonly design: Design;
   /** Every batch of rubber that is known, by id. */
   readonly batches: ReadonlyMap<string, Batch>;
+  /** The bench logs that its motors name, those that could be read. */
+  readonly logs: BenchLogs;
   /** A flight's own mass; it wins over what the design weighs. */
   readonly mass: Quantity | null;
   /** The flight that figures of a flight are of; null where the aircraft has none. */

@@ -56,21 +56,20 @@ export function runTime({ run }: ThrustRun): number {
   return run.at(-1)!.time - run[0]!.time;
 }
 
-/** ∫T dt over the run, N·s: trapezoid between the readings; readings below zero count as such. */
-export function thrustImpulse({ run }: ThrustRun): number {
-  return integral(run, (thrust) => thrust);
+/** ∫T dt over the run, N·s; readings below zero count as such. */
+export function thrustImpulse(run: ThrustRun): number {
+  return integrateRun(run, (thrust) => thrust);
 }
 
-/**
- * ∫ P dt over the run in J, P = max(T, 0)^1.5/√(2ρA): the least power that can make the thrust T with a disc of the area A in
- * air of the density ρ at rest, and so the energy the motor must at the very least have given (momentum theory of the
- * actuator disc, W. J. M. Rankine, Transactions of the Institution of Naval Architects 6 (1865) 13, from memory).
- *
- * @param density of the air, kg/m³
- * @param discArea of the propeller, m²
- */
-export function idealEnergy({ run }: ThrustRun, density: number, discArea: number): number {
-  return integral(run, (thrust) => Math.max(thrust, 0) ** 1.5) / Math.sqrt(2 * density * discArea);
+/** ∫f dt over the run for what follows from the thrust at each reading, such as a power: trapezoid between the readings. */
+export function integrateRun({ run }: ThrustRun, of: (thrust: number) => number): number {
+  let sum = 0;
+  for (let index = 1; index < run.length; index++) {
+    const a = run[index - 1]!;
+    const b = run[index]!;
+    sum += ((of(a.thrust) + of(b.thrust)) / 2) * (b.time - a.time);
+  }
+  return sum;
 }
 
 function driftOf(points: readonly ThrustPoint[], from: number): Pick<ThrustRun, 'drift' | 'noDrift'> {
@@ -101,16 +100,6 @@ function runAbove(points: readonly ThrustPoint[], threshold: number): Pick<Thrus
 function crossing(a: ThrustPoint, b: ThrustPoint, threshold: number): ThrustPoint {
   const share = (threshold - a.thrust) / (b.thrust - a.thrust);
   return { time: a.time + share * (b.time - a.time), thrust: threshold };
-}
-
-function integral(points: readonly ThrustPoint[], of: (thrust: number) => number): number {
-  let sum = 0;
-  for (let index = 1; index < points.length; index++) {
-    const a = points[index - 1]!;
-    const b = points[index]!;
-    sum += ((of(a.thrust) + of(b.thrust)) / 2) * (b.time - a.time);
-  }
-  return sum;
 }
 
 function highest(points: readonly ThrustPoint[]): number {

@@ -198,8 +198,10 @@ export function flown(overrides: Partial<Flight> = {}): NonNullable<Subject['flo
   return { flight: flight(overrides), official: { seconds: 42, u: 0.1, ruled: false, explanation: '' } };
 }
 
+const noLogs: Subject['logs'] = { thrust: new Map(), torque: new Map() };
+
 export function subject(overrides: Partial<Subject> = {}): Subject {
-  return { design: design(), batches: new Map(), mass: null, flown: null, ...overrides };
+  return { design: design(), batches: new Map(), logs: noLogs, mass: null, flown: null, ...overrides };
 }
 
 export function entry(setups: readonly [Setup, ...Setup[]]): Entry {

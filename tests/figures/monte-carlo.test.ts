@@ -6,6 +6,7 @@ import { evaluate } from '../../src/figures/evaluate.ts';
 import type { Figure } from '../../src/figures/figure.ts';
 import type { Subject } from '../../src/figures/subject.ts';
 import type { StretchTest } from '../../src/model/batch.ts';
+import type { Entry } from '../../src/model/entry.ts';
 import type { Quantity } from '../../src/quantities/quantity.ts';
 import { batch, flown, fullDesign, measured, motor, skein, stretchTest, subject } from './example-design.ts';
 
@@ -89,6 +90,8 @@ function compare(example: Subject, runs: number): string[] {
   return compared;
 }
 
+const motorsOf = ({ setups }: Entry) => setups[0].design.motors.length;
+
 describe('the law of propagation agrees within 10 % with a Monte Carlo run', { timeout: 60_000 }, () => {
   it('for a model of which everything was measured', () => {
     const tight = [measured('turns', 800, 8)];
@@ -122,21 +125,20 @@ describe('the law of propagation agrees within 10 % with a Monte Carlo run', { t
     // A list of break turns stands for the next skein, and a balance given as a share for a length: neither can be drawn
     // from what is written.
     const usable = content.entries
-      .map(({ value }) => value)
-      .filter(({ setups, flights }) => {
+      .filter(({ value: { setups, flights } }) => {
         const { design } = setups[0];
         const single = design.motors.every(({ breakTurns }) => breakTurns.length < 2);
         return (
           single && design.wing.panels !== null && design.balance?.kind === 'length' && flights.length > 0
         );
       })
-      .sort((a, b) => b.setups[0].design.motors.length - a.setups[0].design.motors.length);
-    const [chosen] = usable;
-    const flight = chosen!.flights.find(({ turns }) => turns.length > 0)!;
+      .sort((a, b) => motorsOf(b.value) - motorsOf(a.value));
+    const { value: chosen, logs } = usable[0]!;
+    const flight = chosen.flights.find(({ turns }) => turns.length > 0)!;
     const official = { seconds: flight.watches[0]!.value, u: 0.1, ruled: false, explanation: '' };
     const batches = new Map(content.batches.map(({ value }) => [value.id, value]));
     const compared = compare(
-      { design: chosen!.setups[0].design, batches, mass: null, flown: { flight, official } },
+      { design: chosen.setups[0].design, batches, logs, mass: null, flown: { flight, official } },
       6000,
     );
     expect(compared.length).toBeGreaterThan(20);

@@ -67,9 +67,9 @@ function publishedFiles(content: Everything): Set<string> {
   ];
   const published = new Set(texts.map(({ source }) => source.file));
   if (logo !== null) published.add(logo.source);
-  for (const { source, photos, thrustLogs, torqueLogs } of entries) {
+  for (const { source, photos, logs } of entries) {
     for (const photo of photos) published.add(photo.source);
-    for (const log of [...thrustLogs.keys(), ...torqueLogs.keys()])
+    for (const log of [...logs.thrust.keys(), ...logs.torque.keys()])
       published.add(folderOf(source.file) + log);
   }
   for (const { value, source } of batches) {

@@ -1,13 +1,8 @@
 import type { Batch } from '../../model/batch.ts';
+import type { ThrustLog, TorqueLog } from '../../model/bench-log.ts';
 import type { Entry } from '../../model/entry.ts';
 import type { Site } from '../../model/site.ts';
-import {
-  readStretchLog,
-  readThrustLog,
-  readTorqueLog,
-  type ThrustLog,
-  type TorqueLog,
-} from '../logs/read-log.ts';
+import { readStretchLog, readThrustLog, readTorqueLog } from '../logs/read-log.ts';
 import { type ReadText, readNamedLog, type UsableLog } from '../logs/read-named-log.ts';
 import { readNamedPhoto } from '../photos/read-named-photo.ts';
 import { problemOver } from '../problems/make-problem.ts';
@@ -39,18 +34,17 @@ export async function attachToEntry(entry: Understood<Entry>, from: Attachments)
     problems.push(...photo.problems);
     if (photo.value !== null) photos.push({ ...photo.value, alt });
   }
-  const thrustLogs = new Map<string, ThrustLog>();
-  const torqueLogs = new Map<string, TorqueLog>();
+  const thrust = new Map<string, ThrustLog>();
+  const torque = new Map<string, TorqueLog>();
   const read = new Set<string>();
   for (const { kind, ...reference } of logsNamed(source)) {
     if (read.has(`${kind} ${reference.name}`)) continue;
     read.add(`${kind} ${reference.name}`);
-    if (kind === 'thrust')
-      problems.push(...(await addLog(thrustLogs, source, reference, from, readThrustLog)));
-    else problems.push(...(await addLog(torqueLogs, source, reference, from, readTorqueLog)));
+    if (kind === 'thrust') problems.push(...(await addLog(thrust, source, reference, from, readThrustLog)));
+    else problems.push(...(await addLog(torque, source, reference, from, readTorqueLog)));
   }
   const folder = namesBeside(source, from).filter((name) => name !== 'entry.md');
-  return { value: { ...entry, folder, photos, thrustLogs, torqueLogs }, problems };
+  return { value: { ...entry, folder, photos, logs: { thrust, torque } }, problems };
 }
 
 /** A batch of rubber with the points of its logs. */

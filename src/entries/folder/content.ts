@@ -1,10 +1,10 @@
 import type { FrozenResult } from '../../contest/frozen/frozen.ts';
 import type { Batch } from '../../model/batch.ts';
+import type { BenchLogs } from '../../model/bench-log.ts';
 import type { Challenge } from '../../model/challenge.ts';
 import type { Entry } from '../../model/entry.ts';
 import type { Ruling } from '../../model/ruling.ts';
 import type { Builder, ClubPage, NewsPost, Site } from '../../model/site.ts';
-import type { ThrustLog, TorqueLog } from '../logs/read-log.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { SourceDocument } from '../source/source.ts';
 
@@ -34,9 +34,7 @@ export interface ReadEntry extends Understood<Entry> {
   readonly folder: readonly string[];
   /** Those of the entry's photos that could be read, in the entry's order. */
   readonly photos: readonly ReadPhoto[];
-  /** Those of its logs that could be read, by file name. */
-  readonly thrustLogs: ReadonlyMap<string, ThrustLog>;
-  readonly torqueLogs: ReadonlyMap<string, TorqueLog>;
+  readonly logs: BenchLogs;
 }
 
 /** What became of each file below the content folder. */

@@ -1,13 +1,8 @@
 import type { StretchPoint, TorquePoint } from '../../model/batch.ts';
+import type { ThrustPoint } from '../../model/bench-log.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Column } from './log-header.ts';
 import { type LogRow, type RowRule, readLogRows } from './log-rows.ts';
-
-/** A point of a thrust log: seconds, and newton of one motor. */
-export interface ThrustPoint {
-  readonly time: number;
-  readonly thrust: number;
-}
 
 export interface ReadLog<Point> {
   /** Null where the log cannot be used; the problems say why. */
@@ -15,16 +10,6 @@ export interface ReadLog<Point> {
   /** Relative standard uncertainty of force or torque, one factor for the whole log. */
   readonly calibration: number;
   readonly problems: readonly Problem[];
-}
-
-export interface ThrustLog {
-  readonly points: readonly ThrustPoint[];
-  readonly calibration: number;
-}
-
-export interface TorqueLog {
-  readonly points: readonly TorquePoint[];
-  readonly calibration: number;
 }
 
 /** What a rig is good for where its log does not say: common practice, no source. */

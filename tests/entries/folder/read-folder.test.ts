@@ -153,8 +153,8 @@ describe('a mistake costs what it touches and no more', () => {
       'entries/haul/plover/a.csv': 'time [s],thrust [g]\n0,5\n1,x\n',
       'entries/haul/plover/b.csv': 'turns,torque [N·mm]\n9,5\n0,0\n',
     });
-    expect([...(content.entries[0]?.thrustLogs.keys() ?? [])]).toEqual([]);
-    expect(content.entries[0]?.torqueLogs.get('b.csv')?.points).toHaveLength(2);
+    expect([...(content.entries[0]?.logs.thrust.keys() ?? [])]).toEqual([]);
+    expect(content.entries[0]?.logs.torque.get('b.csv')?.points).toHaveLength(2);
     expect(placesOf(content)).toEqual(['log-value entries/haul/plover/a.csv:3:1']);
   });
 
