@@ -1,5 +1,5 @@
 import type { Element, Root as Html } from 'hast';
-import type { Root as Text } from 'mdast';
+import type { Parent, Root as Text } from 'mdast';
 import rehypeSanitize, { defaultSchema, type Options as Schema } from 'rehype-sanitize';
 import rehypeStringify from 'rehype-stringify';
 import { remark } from 'remark';
@@ -9,18 +9,16 @@ import { visit } from 'unist-util-visit';
 
 /**
  * What people's own text may become. Raw HTML never gets this far, so ids and names come from footnotes only and need no
- * prefix of the sanitiser's. A picture's address is relative: an empty list of protocols would mean no limit, one that
- * matches nothing means none.
+ * prefix of the sanitiser's. Pictures stand under `photos`, never in a text.
  */
 const schema: Schema = {
   ...defaultSchema,
   clobber: [],
   attributes: { ...defaultSchema.attributes, code: [['className', /^language-[\w+#-]+$/]] },
-  tagNames: (defaultSchema.tagNames ?? []).filter((name) => !['picture', 'source'].includes(name)),
+  tagNames: (defaultSchema.tagNames ?? []).filter((name) => !['img', 'picture', 'source'].includes(name)),
   protocols: {
     ...defaultSchema.protocols,
     href: ['http', 'https', 'mailto'],
-    src: ['local-only'],
     cite: ['http', 'https'],
   },
 };
@@ -45,6 +43,16 @@ function shiftHeadings(shift: number) {
   };
 }
 
+/** Puts the words of a picture in its place: nothing of the text's own folder is published but what `photos` lists. */
+function picturesAsWords() {
+  return (tree: Text) => {
+    visit(tree, (node, index, parent: Parent | undefined) => {
+      if (!('alt' in node) || parent === undefined || index === undefined) return;
+      parent.children[index] = { type: 'text', value: node.alt ?? '' };
+    });
+  };
+}
+
 /** An address that begins with two slashes, or backslashes in their place, names another host without a protocol. */
 const withoutProtocol = /^[\s\\/]*[\\/]\s*[\\/]/;
 
@@ -52,7 +60,6 @@ function guardAddresses() {
   return (tree: Html) => {
     visit(tree, 'element', (element) => {
       if (element.tagName === 'a') guardLink(element);
-      if (element.tagName === 'img') guardPicture(element);
     });
   };
 }
@@ -64,41 +71,58 @@ function guardLink(link: Element): void {
   else if (/^https?:/i.test(href)) link.properties.rel = ['nofollow', 'ugc', 'noopener'];
 }
 
-function guardPicture(picture: Element): void {
-  const { src } = picture.properties;
-  if (typeof src === 'string' && withoutProtocol.test(src)) delete picture.properties.src;
-  picture.properties.loading = 'lazy';
+/** Two texts of one page may both have footnotes: the prefix that came with a text keeps their ids apart. */
+function prefixIds() {
+  return (tree: Html, { data: { idPrefix } }: { readonly data: Readonly<Record<string, unknown>> }) => {
+    if (typeof idPrefix !== 'string' || idPrefix === '') return;
+    visit(tree, 'element', ({ properties }) => {
+      const { id, href, ariaDescribedBy } = properties;
+      if (typeof id === 'string') properties.id = idPrefix + id;
+      if (typeof href === 'string' && href.startsWith('#')) properties.href = `#${idPrefix}${href.slice(1)}`;
+      if (Array.isArray(ariaDescribedBy))
+        properties.ariaDescribedBy = ariaDescribedBy.map((other) => `${idPrefix}${other}`);
+    });
+  };
 }
 
 function pipeline(headingShift: number) {
   return remark()
     .use(remarkGfm)
+    .use(picturesAsWords)
     .use(shiftHeadings(headingShift))
     .use(remarkRehype, { clobberPrefix: 'n-' })
     .use(rehypeSanitize, schema)
     .use(guardAddresses)
+    .use(prefixIds)
     .use(rehypeStringify)
     .freeze();
 }
 
-/** One text with footnotes stands on a page: the ids of its footnotes are the same in every text. */
 export interface MarkdownOptions {
   /** How many levels headings are moved down; 1 where the page's own title is the only heading above. */
   readonly headingShift?: number;
 }
 
+/** Renders one text. The prefix tells its ids, those of footnotes, from the ids of other texts on the same page. */
+export type Markdown = (text: string, idPrefix?: string) => string;
+
 /**
  * Makes a renderer of people's own Markdown (CommonMark, tables, footnotes, task lists). What it gives is safe to put into
- * a page: raw HTML is dropped, links lead to http, https, mailto or stay on the site, pictures come from the site itself.
+ * a page: raw HTML is dropped, links lead to http, https, mailto or stay on the site, a picture becomes its words.
  */
-export function createMarkdown(options: MarkdownOptions = {}): (text: string) => string {
+export function createMarkdown(options: MarkdownOptions = {}): Markdown {
   const processor = pipeline(options.headingShift ?? 1);
-  return (text) => (text.trim() === '' ? '' : String(processor.processSync(text)));
+  return (text, idPrefix = '') =>
+    text.trim() === '' ? '' : String(processor.processSync({ value: text, data: { idPrefix } }));
 }
 
 const belowPageTitle = createMarkdown();
 
 /** Renders one text; who renders many with another shift keeps a renderer of `createMarkdown`. */
-export function renderMarkdown(text: string, options: MarkdownOptions = {}): string {
-  return (options.headingShift ?? 1) === 1 ? belowPageTitle(text) : createMarkdown(options)(text);
+export function renderMarkdown(
+  text: string,
+  { idPrefix, ...options }: MarkdownOptions & { readonly idPrefix?: string } = {},
+): string {
+  const render = (options.headingShift ?? 1) === 1 ? belowPageTitle : createMarkdown(options);
+  return render(text, idPrefix);
 }
