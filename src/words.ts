@@ -294,6 +294,7 @@ export const words = {
     fact: 'Measure',
     metric: 'Metric',
     imperial: 'Imperial',
+    nothingGiven: 'Nothing has been measured yet.',
     factsExplained: 'Each value with its standard uncertainty, once, in the first column of numbers.',
     inspected: 'inspected',
     figures: 'Figures',
@@ -366,7 +367,8 @@ export const words = {
     ruledBy: 'By',
     ruledOn: 'Ruled on',
     seen: 'Seen on the evidence',
-    seenOnAll: (what: string) => `Seen on the evidence of every flight: ${what}.`,
+    seenOnAll: (what: string, flights: number) =>
+      `Seen on the evidence${flights === 1 ? '' : ' of every flight'}: ${what}.`,
     ruledOfficial: (time: string) => `official time ${time}`,
     received: (date: CalendarDate) => `handed in ${dateInWords(date)}`,
     earlier: (verdict: string, by: string | null, date: CalendarDate | null, reason: string | null) =>

@@ -143,6 +143,16 @@ describe('a board with divisions', () => {
     expect(page).not.toContain('Heavy ones');
   });
 
+  it('lists who waits for a ruling under the claim alone', async () => {
+    const record = challengeRecord([], [entryRecord('heron', 44), entryRecord('bittern', 20)]);
+    const claims = [{ entry: 'heron', score: 44, flights: [1] }];
+    const unplaced = ['bittern', 'heron'].map((entry) => ({ entry, reason: 'no counted flight' }));
+    const page = await board({ ...record, result: { ...record.result, standings: [], claims, unplaced } });
+    expect(page.match(/Model heron/g)).toHaveLength(1);
+    expect(page.match(/Model bittern/g)).toHaveLength(1);
+    expect(parsed(page).text).toContain('44.0\u00a0s');
+  });
+
   it('draws no target line among sums, and marks those who reached it', async () => {
     const record = challengeRecord([84, 51]);
     const scoring = { ...challenge.scoring, method: 'sum', flights: 2 } as const;
