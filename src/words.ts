@@ -341,7 +341,8 @@ export const words = {
     round: 'Round',
     weather: 'Weather',
     rubberState: 'Rubber',
-    windsBefore: (count: number) => `wound ${counted(count, 'time')} before`,
+    windsBefore: (count: number) =>
+      count === 0 ? 'never wound before' : `wound ${counted(count, 'time')} before`,
     stretchedTo: (ratio: string) => `stretched to ${ratio} times its length`,
     rubberTemperature: (value: string) => `at ${value}`,
     wait: (time: string) => `wound ${time} before the launch`,
