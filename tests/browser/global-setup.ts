@@ -29,7 +29,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
     '--site',
     `https://club.example${base}`,
     '--now',
-    '2026-10-31T00:00:00Z',
+    '2026-11-25T00:00:00Z',
   ]);
   if (code !== 0) throw new Error(`The demo site was not built: exit code ${code}.`);
   const served = await serveFolder(out, base);
