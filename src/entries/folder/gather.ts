@@ -1,3 +1,4 @@
+import { checkPicturesInText } from '../check/pictures-in-text.ts';
 import type { Problem } from '../problems/problem.ts';
 import { limits } from '../source/limits.ts';
 import { readJsonSource, readSource } from '../source/read-source.ts';
@@ -66,6 +67,7 @@ export async function gather(
     for (const problem of add(gathered, place, source))
       if (!reported.has(`${problem.code} ${problem.line}`) || problem.code !== 'forbidden-character')
         problems.push(problem);
+    problems.push(...checkPicturesInText(source, place.kind === 'entry'));
   }
   return { gathered, problems };
 }

@@ -128,6 +128,7 @@ export const problemCodes = {
   'former-name-taken': error('nothing', 'An old name leads to two places, or is in use.'),
 
   // Photos
+  'picture-in-text': warning('A picture stands in the text, where only its words are shown.'),
   'photo-missing': error('photo', 'An entry names a photo that is not in its folder.'),
   'photo-name': error('photo', 'A photo is not a plain file name ending in jpg, png, webp or avif.'),
   'photo-too-many': error('photo', 'An entry has more than 12 photos.'),
