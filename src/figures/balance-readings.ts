@@ -2,6 +2,7 @@ import { meanAerodynamicChord } from '../airframe/planform.ts';
 import type { Design } from '../model/design.ts';
 import type { Quantity } from '../quantities/quantity.ts';
 import type { Reader } from './definition.ts';
+import { statesUncertainty } from './stated-uncertainty.ts';
 import { readPanels } from './wing-readings.ts';
 
 /** A balance cannot be found better than this on a stand, m; it is the floor of a balance written as a length, too. */
@@ -33,7 +34,7 @@ function balanceOf(design: Design): { balance: Quantity | null; name: string } {
 
 /** A share was measured as a length first: unless its ± is stated it is no better than one. */
 function readShare(from: Reader, balance: Quantity, name: string): number {
-  if (/±|\+\s*\/?\s*-/.test(balance.written)) return from.value(balance, name);
+  if (statesUncertainty(balance)) return from.value(balance, name);
   return from.derived(balance, name, () => {
     const chord = from.peek('mean-aerodynamic-chord');
     return { ...balance, u: chord === null ? balance.u : Math.max(balance.u, balanceFloor / chord) };

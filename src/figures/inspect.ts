@@ -2,6 +2,7 @@ import type { Inspected } from '../model/design.ts';
 import type { Entry, Setup } from '../model/entry.ts';
 import type { Inspection } from '../model/ruling.ts';
 import type { Quantity } from '../quantities/quantity.ts';
+import { setupInForce } from './setup-in-force.ts';
 
 /** What a setup must write itself for an inspected value of an earlier setup to end. */
 const endedBy: Readonly<Record<keyof Inspected, readonly string[]>> = {
@@ -27,7 +28,7 @@ export function inspectedSetups(entry: Entry, inspections: readonly Inspection[]
     ...setup.design.inspected,
   }));
   for (const inspection of inOrder) {
-    const first = inForce(entry.setups, inspection.date);
+    const first = setupInForce(entry.setups, inspection.date);
     for (const thing of things) {
       const quantity = inspection[thing];
       if (quantity === null) continue;
@@ -55,15 +56,6 @@ const nothing: Record<keyof Inspected, Quantity | null> = {
 function lay(setup: Setup, overlay: Inspected): Setup {
   if (things.every((thing) => overlay[thing] === null)) return setup;
   return { ...setup, design: { ...setup.design, inspected: overlay } };
-}
-
-/** Setups stand in the order of their dates; the first has none and is always in force before the others. */
-function inForce(setups: Entry['setups'], date: string): number {
-  let found = 0;
-  setups.forEach((setup, index) => {
-    if (setup.from !== null && setup.from <= date) found = index;
-  });
-  return found;
 }
 
 /** A path written by the setup ends a thing when it is that thing, lies inside it or holds it whole. */

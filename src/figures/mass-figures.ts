@@ -1,6 +1,7 @@
 import { gravity } from '../flight/gravity.ts';
 import type { FigureDefinition } from './definition.ts';
-import { geometricSkeinMass, rubberMassAsStated } from './skein-readings.ts';
+import { readAirframeMass, readDesignMass, readRubberMass } from './mass-readings.ts';
+import { geometricSkeinMass } from './skein-readings.ts';
 
 /** Figures of what the model weighs and how its wing carries it. */
 export const massFigures: readonly FigureDefinition[] = [
@@ -15,12 +16,7 @@ export const massFigures: readonly FigureDefinition[] = [
     formula: 'Σ count × skein mass; not weighed: density × strands × width × thickness × length',
     source: 'measured; geometry',
     range: 'any',
-    compute: (from, subject) => {
-      const inspected = subject.design.inspected?.rubber ?? null;
-      return inspected === null
-        ? rubberMassAsStated(from, subject)
-        : from.value(inspected, 'the inspected mass of rubber');
-    },
+    compute: readRubberMass,
   },
   {
     id: 'skein-mass-check',
@@ -49,15 +45,10 @@ export const massFigures: readonly FigureDefinition[] = [
     formula: 'm = airframe + rubber, or as weighed',
     source: 'measured',
     range: 'any',
-    compute: (from, { design, mass }) => {
-      if (mass !== null) return from.value(mass, "the flight's own mass");
-      const { airframe, flying } = design.mass;
-      const sum = () => from.figure('airframe-mass') + from.figure('rubber-mass');
-      const airframeKnown = airframe !== null || (design.inspected?.airframe ?? null) !== null;
-      if (!airframeKnown) return from.need(flying, 'the flying mass');
-      // Where both are stated the weighed whole helps out only if the rubber is not known.
-      return flying === null ? sum() : (from.attempt(sum) ?? from.value(flying, 'the flying mass'));
-    },
+    compute: (from, subject) =>
+      subject.mass === null
+        ? readDesignMass(from, subject)
+        : from.value(subject.mass, "the flight's own mass"),
   },
   {
     id: 'airframe-mass',
@@ -69,12 +60,8 @@ export const massFigures: readonly FigureDefinition[] = [
     formula: 'as weighed, else m − rubber',
     source: 'measured',
     range: 'any',
-    compute: (from, { design }) => {
-      const inspected = design.inspected?.airframe ?? null;
-      if (inspected !== null) return from.value(inspected, "the airframe's inspected mass");
-      if (design.mass.airframe !== null) return from.value(design.mass.airframe, "the airframe's mass");
-      return from.figure('flying-mass') - from.figure('rubber-mass');
-    },
+    compute: (from, { design }) =>
+      readAirframeMass(from, design) ?? from.figure('flying-mass') - from.figure('rubber-mass'),
   },
   {
     id: 'rubber-share',

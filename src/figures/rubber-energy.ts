@@ -6,9 +6,18 @@ import { scatter } from './scatter.ts';
 import { batchOf } from './skein-readings.ts';
 import { readTestEnergy, returnedTestsOf, stretchTestsOf } from './stretch-readings.ts';
 import type { NumberedMotor, Subject } from './subject.ts';
+import { readTurns } from './turns-reading.ts';
 
-/** One way to know what the rubber gives back, J/kg at the turns wound; null where it does not apply. */
-type EnergySource = (from: Reader, subject: Subject, motor: NumberedMotor) => number | null;
+/** How far a motor is wound; each is read only where it is asked for. */
+export interface Winding {
+  /** Null where they are not known. */
+  readonly turns: () => number | null;
+  /** Of the break turns. */
+  readonly share: () => number;
+}
+
+/** One way to know what the rubber gives back, J/kg from a winding down to slack; null where it does not apply. */
+type EnergySource = (from: Reader, subject: Subject, motor: NumberedMotor, winding: Winding) => number | null;
 
 /** In the order in which they are taken: what was measured on the motor itself before its batch, before rubber in general. */
 const sources: readonly EnergySource[] = [fromStretchTests, fromRubberInGeneral];
@@ -18,21 +27,39 @@ const farEnough = 6;
 /** Below this share of the break turns the stretch model reads low. */
 const hardlyWound = 0.7;
 
-/** Energy a motor's rubber gives back per mass, J/kg, from the first source that applies. */
+/** Energy a motor's rubber gives back per mass at launch, J/kg. */
 export function readEnergyOfRubber(from: Reader, subject: Subject, motor: NumberedMotor): number {
+  return readEnergyOfWinding(from, subject, motor, {
+    turns: () => readTurns(from, subject, motor),
+    share: () => readShare(from),
+  });
+}
+
+/** Energy a motor's rubber gives back per mass from a winding down to slack, J/kg, from the first source that applies. */
+export function readEnergyOfWinding(
+  from: Reader,
+  subject: Subject,
+  motor: NumberedMotor,
+  winding: Winding,
+): number {
   for (const source of sources) {
-    const energy = source(from, subject, motor);
+    const energy = source(from, subject, motor, winding);
     if (energy !== null) return energy;
   }
   return from.absent('needs a test of the rubber');
 }
 
 /** e(x) = e_out·W(λ(x))/W(λ_test), W of the batch's way back; beyond λ_test it goes on as Treloar's curve does. */
-function fromStretchTests(from: Reader, subject: Subject, motor: NumberedMotor): number | null {
+function fromStretchTests(
+  from: Reader,
+  subject: Subject,
+  motor: NumberedMotor,
+  { share }: Winding,
+): number | null {
   const batch = batchOf(subject, motor);
   const tests = batch === null ? [] : returnedTestsOf(from, batch);
   if (batch === null || tests.length === 0) return null;
-  const stretch = stretchAtShare(readShare(from), readBreakStretch(from, batch));
+  const stretch = stretchAtShare(share(), readBreakStretch(from, batch));
   for (const { test, curve } of tests)
     if (curve.top < farEnough)
       from.note(
@@ -45,9 +72,14 @@ function fromStretchTests(from: Reader, subject: Subject, motor: NumberedMotor):
 }
 
 /** e(x) = e_break·W(λ(x))/W(λ_b), W of Treloar 1944. */
-function fromRubberInGeneral(from: Reader): number {
+function fromRubberInGeneral(
+  from: Reader,
+  _subject: Subject,
+  _motor: NumberedMotor,
+  { share }: Winding,
+): number {
   const breakStretch = from.assume('break-stretch');
-  const stretch = stretchAtShare(readShare(from), breakStretch);
+  const stretch = stretchAtShare(share(), breakStretch);
   return (from.assume('break-energy') * treloarEnergy(stretch)) / treloarEnergy(breakStretch);
 }
 

@@ -10,6 +10,7 @@ import type {
 import { significant } from '../../quantities/decimal.ts';
 import { parseQuantity } from '../../quantities/parse.ts';
 import type { Kind, Quantity } from '../../quantities/quantity.ts';
+import { handWatch } from '../../timing/hand-watch.ts';
 import { type ChallengeDraft, type ChallengeFields, challengeChecks } from '../check/challenge-checks.ts';
 import { ofRefusal } from '../problems/issues-to-problems.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -115,13 +116,13 @@ function readResolution(resolution: Quantity): Reading<string> {
   );
 }
 
-/** What holds where the challenge says nothing. The uncertainty of a watch: Am. J. Phys. 87(2), 110 (2019). */
+/** What holds where the challenge says nothing. */
 const defaults = {
   starts: 'release',
   combine: 'mean',
   resolution: '0.1',
   round: 'down',
-  watch: 0.1,
+  watch: handWatch,
   video: 0.05,
   method: 'best',
   flights: 3,
