@@ -10,6 +10,7 @@ import type { Challenge } from '../model/challenge.ts';
 import type { Entry } from '../model/entry.ts';
 import type { Ruling } from '../model/ruling.ts';
 import type { Builder, Site } from '../model/site.ts';
+import { handWatch } from '../timing/hand-watch.ts';
 import type { Almanac, BuilderRecord, ChallengeRecord } from './almanac.ts';
 import { crossCheck } from './cross-checks/cross-checks.ts';
 import { recordEntry } from './entry-record.ts';
@@ -75,9 +76,12 @@ export function entrantsOf(content: Content, sealFlights: SealFlights): Entrant[
   const known = knownBuilders(content);
   const batches = new Map(content.batches.map(({ value }) => [value.id, value]));
   const rulings = new Map(content.rulings.map(({ value }) => [`${value.challenge}/${value.entry}`, value]));
-  return content.entries.map((read) =>
-    enter(read, known, batches, rulings.get(`${read.value.challenge}/${read.value.id}`) ?? null, sealFlights),
-  );
+  const watches = new Map(content.challenges.map(({ value }) => [value.id, value.timing.uncertainty.watch]));
+  return content.entries.map((read) => {
+    const { challenge, id } = read.value;
+    const ruling = rulings.get(`${challenge}/${id}`) ?? null;
+    return enter(read, known, batches, ruling, watches.get(challenge) ?? handWatch, sealFlights);
+  });
 }
 
 function knownBuilders(content: Content): ReadonlyMap<string, Builder> {
@@ -89,12 +93,13 @@ function enter(
   known: ReadonlyMap<string, Builder>,
   batches: ReadonlyMap<string, Batch>,
   ruling: Ruling | null,
+  watch: number,
   sealFlights: SealFlights,
 ): Entrant {
   const named = withKnownBuilders(read.value, known);
   const inspections = ruling?.inspections ?? [];
   const entry: Entry = { ...named, setups: inspectedSetups(named, inspections) };
-  const figures = figuresOfEntry(named, inspections, batches, read.logs);
+  const figures = figuresOfEntry(named, inspections, batches, read.logs, watch);
   return {
     read,
     figures,

@@ -1,6 +1,8 @@
 import { evaluate } from '../figures/evaluate.ts';
 import type { FigureSet } from '../figures/figure.ts';
 import { inspectedSetups } from '../figures/inspect.ts';
+import type { Subject } from '../figures/subject.ts';
+import { thrownGlides } from '../figures/thrown-glides.ts';
 import type { Batch } from '../model/batch.ts';
 import type { BenchLogs } from '../model/bench-log.ts';
 import type { Entry, Flight } from '../model/entry.ts';
@@ -29,12 +31,14 @@ interface Flown {
  * @param inspections what officials measured of it; laid over the entry's setups
  * @param batches every batch of rubber that could be read, by id
  * @param logs the entry's bench logs
+ * @param watch standard uncertainty of a hand-held watch under the challenge's rules, s
  */
 export function figuresOfEntry(
   entry: Entry,
   inspections: readonly Inspection[],
   batches: ReadonlyMap<string, Batch>,
   logs: BenchLogs,
+  watch: number,
 ): FiguresOfEntry {
   const worked = new Map<string, FigureSet>();
 
@@ -43,10 +47,14 @@ export function figuresOfEntry(
     id: string | null,
     flown: Flown | null,
     mass: Quantity | null,
-  ) {
+  ): Subject {
     const setups = inspectedSetups(entry, only);
-    const setup = setups.find((candidate) => candidate.id === id) ?? setups[0];
-    return { design: setup.design, batches, logs, mass, flown };
+    const place = Math.max(
+      0,
+      setups.findIndex((candidate) => candidate.id === id),
+    );
+    const { design } = setups[place] ?? setups[0];
+    return { design, batches, logs, glides: thrownGlides(entry, setups, place, watch), mass, flown };
   }
 
   function model(id: string | null, only: readonly Inspection[] = inspections): FigureSet {

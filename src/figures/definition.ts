@@ -16,7 +16,7 @@ export interface Reader {
   value(quantity: Quantity, name: string): number;
   /** The same for what may be missing: the figure is then absent with "needs" and the name. */
   need(quantity: Quantity | null | undefined, name: string): number;
-  /** Reads a default of `defaults.ts`; makes the figure partly assumed. */
+  /** Reads a default of `defaults.ts`; makes the figure partly assumed, unless that default is only named. */
   assume(id: DefaultId): number;
   /**
    * Reads a number condensed from several measurements, such as the mean of a list with its scatter. It is made once

@@ -135,7 +135,8 @@ export class Propagation implements Reader {
 
   assume(id: DefaultId): number {
     const { quantity, name, assumption } = this.#defaults[id];
-    if (this.#moved === null) this.suppose(assumption);
+    if (quantity.origin === 'exact') this.note(assumption);
+    else this.suppose(assumption);
     return this.value(quantity, name);
   }
 

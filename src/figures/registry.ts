@@ -3,8 +3,11 @@ import { batchFigures } from './batch-figures.ts';
 import type { FigureDefinition } from './definition.ts';
 import { durationFigures } from './duration-figures.ts';
 import { energyFigures } from './energy-figures.ts';
+import { glideFigures } from './glide-figures.ts';
 import { massFigures } from './mass-figures.ts';
+import { predictionFigures } from './prediction-figures.ts';
 import { skeinFigures } from './skein-figures.ts';
+import { spiralFigures } from './spiral-figures.ts';
 import { tailFigures } from './tail-figures.ts';
 import { wingFigures } from './wing-figures.ts';
 
@@ -15,8 +18,11 @@ export const figureDefinitions: readonly FigureDefinition[] = [
   ...massFigures,
   ...tailFigures,
   ...balanceFigures,
+  ...spiralFigures,
   ...skeinFigures,
   ...energyFigures,
+  ...glideFigures,
+  ...predictionFigures,
   ...batchFigures,
 ];
 

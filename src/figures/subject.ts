@@ -1,7 +1,7 @@
 import type { Batch } from '../model/batch.ts';
 import type { BenchLogs } from '../model/bench-log.ts';
 import type { Design, Motor } from '../model/design.ts';
-import type { Flight } from '../model/entry.ts';
+import type { Flight, Glide } from '../model/entry.ts';
 import type { Quantity } from '../quantities/quantity.ts';
 import type { OfficialTime } from '../timing/official-time.ts';
 
@@ -13,10 +13,18 @@ export interface Subject {
   readonly batches: ReadonlyMap<string, Batch>;
   /** The bench logs that its motors name, those that could be read. */
   readonly logs: BenchLogs;
+  /** The test glides that count for this setup (see `thrown-glides.ts`). */
+  readonly glides: readonly ThrownGlide[];
   /** A flight's own mass; it wins over what the design weighs. */
   readonly mass: Quantity | null;
   /** The flight that figures of a flight are of; null where the aircraft has none. */
   readonly flown: { readonly flight: Flight; readonly official: OfficialTime } | null;
+}
+
+/** A test glide, with the aircraft as it was thrown. */
+export interface ThrownGlide {
+  readonly glide: Glide;
+  readonly design: Design;
 }
 
 /** One item of `motors` with its place in the list. */

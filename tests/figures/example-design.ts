@@ -201,7 +201,15 @@ export function flown(overrides: Partial<Flight> = {}): NonNullable<Subject['flo
 const noLogs: Subject['logs'] = { thrust: new Map(), torque: new Map() };
 
 export function subject(overrides: Partial<Subject> = {}): Subject {
-  return { design: design(), batches: new Map(), logs: noLogs, mass: null, flown: null, ...overrides };
+  return {
+    design: design(),
+    batches: new Map(),
+    logs: noLogs,
+    glides: [],
+    mass: null,
+    flown: null,
+    ...overrides,
+  };
 }
 
 export function entry(setups: readonly [Setup, ...Setup[]]): Entry {

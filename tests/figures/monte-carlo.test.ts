@@ -138,7 +138,7 @@ describe('the law of propagation agrees within 10 % with a Monte Carlo run', { t
     const official = { seconds: flight.watches[0]!.value, u: 0.1, ruled: false, explanation: '' };
     const batches = new Map(content.batches.map(({ value }) => [value.id, value]));
     const compared = compare(
-      { design: chosen.setups[0].design, batches, logs, mass: null, flown: { flight, official } },
+      { design: chosen.setups[0].design, batches, logs, glides: [], mass: null, flown: { flight, official } },
       6000,
     );
     expect(compared.length).toBeGreaterThan(20);

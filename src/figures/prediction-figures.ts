@@ -1,0 +1,76 @@
+import { ceilingTime } from '../flight/ceiling.ts';
+import { energyUse, type Start, timeInTheAir } from '../flight/prediction.ts';
+import type { FigureDefinition, Reader } from './definition.ts';
+import { readEnergyLeft } from './energy-left.ts';
+import { readSinkAsFlown } from './glide-readings.ts';
+import { readHeightAboveLanding } from './launch-readings.ts';
+import { readBody } from './polar-readings.ts';
+import { motorCount, type Subject } from './subject.ts';
+
+/** Figures of what the model's energy should come to in the air, and of what it did. */
+export const predictionFigures: readonly FigureDefinition[] = [
+  {
+    id: 'energy-use',
+    name: 'Energy use',
+    unit: '1',
+    kind: 'share',
+    of: 'flight',
+    scope: 'entry',
+    explanation:
+      'What share of the energy at launch, of rubber and height, turned into time in the air; turns still in at landing are taken off. Propellers, a stall or a steep climb take the rest. Above about 0.8 the air helped.',
+    formula: 'm·g·sink·t / (stored energy − energy of the turns left + m·g·(launch height + drop))',
+    source: 'energy balance',
+    range:
+      'well-trimmed models in still air; as sure as sinking speed and stored energy; motors wound to less than about 0.7 of their break turns hold more than is reckoned, so it reads high there',
+    compute: (from, subject) => {
+      const time = from.figure('best-time');
+      const start = readStart(from, subject);
+      return energyUse({ ...start, energy: start.energy - readEnergyLeft(from, subject) }, time);
+    },
+  },
+  {
+    id: 'predicted-time',
+    name: 'Predicted time',
+    unit: 's',
+    of: 'flight',
+    scope: 'entry',
+    explanation:
+      'How long the model’s own figures let it stay up in still air when it is well trimmed: a good share of the rubber’s energy as height, let down at its sinking speed. The window of two ± either side is wide, for drag and propeller are estimates. Without a flight it is for a throw by hand and motors wound as usual.',
+    formula: '(η·stored energy + m·g·(launch height + drop)) / (m·g·sink), window ± 2u',
+    source: 'energy balance; efficiency of small propellers: UIUC Propeller Data Site (DA4002)',
+    range: 'still air, a well-trimmed model; as sure as sinking speed and stored energy',
+    compute: (from, subject) =>
+      timeInTheAir(
+        readStart(from, subject),
+        from.assume(motorCount(subject.design) > 1 ? 'efficiency-of-several' : 'efficiency-of-one'),
+      ),
+  },
+  {
+    id: 'ceiling-time',
+    name: 'Ceiling time',
+    unit: 's',
+    of: 'flight',
+    scope: 'entry',
+    explanation:
+      'A time that the model should not exceed in still air, with the best of everything: 15 J from each gram of rubber, a propeller that wastes 15 % of it, a wing with no more drag than a smooth plate. It is generous; who flies longer had rising air.',
+    formula:
+      '(0.85·15 J/g·rubber + m·g·(launch height + drop + 5 m)) / (m·g·sink_min), sink_min: k = 1, no other drag, e = 1, C_L ≤ 1.5',
+    source: 'energy balance with bounds from common practice, no source',
+    range: 'still air; an upper bound, no prediction',
+    compute: (from, subject) =>
+      ceilingTime({
+        ...readBody(from, subject),
+        rubberMass: from.figure('rubber-mass'),
+        height: readHeightAboveLanding(from, subject),
+      }),
+  },
+];
+
+function readStart(from: Reader, subject: Subject): Start {
+  return {
+    energy: from.figure('stored-energy'),
+    height: readHeightAboveLanding(from, subject),
+    mass: from.figure('flying-mass'),
+    sink: readSinkAsFlown(from, subject),
+  };
+}
