@@ -251,12 +251,21 @@ describe('several mistakes', () => {
     );
   });
 
+  it('are not looked for in a list that is too long for anybody', () => {
+    expect(more(`setups:\n${'  - { id: b, from: 2027-06-10 }\n'.repeat(4600)}`)).toEqual([
+      '8:1 too-many-items: `setups` has 4600 items; at most 100 are accepted. Keep those that readers need.',
+    ]);
+    expect(more(`onboard: [${'release, '.repeat(101)}]`)).toEqual([
+      '8:1 too-many-items: `onboard` has 101 items; at most 100 are accepted. Keep those that readers need.',
+    ]);
+  });
+
   it('are listed up to 500 in a file', () => {
-    const told = more(`photos:\n${'  - 1\n'.repeat(501)}`);
+    const told = more(`flights:\n${'  - 1\n'.repeat(501)}`);
     expect(told).toHaveLength(501);
     expect(told.at(-1)).toBe(
       '1:1 more-mistakes: The fields of this file have more than 500 mistakes; the first 500 are listed. Correct these, then check again.',
     );
-    expect(more(`photos:\n${'  - 1\n'.repeat(500)}`)).toHaveLength(500);
+    expect(more(`flights:\n${'  - 1\n'.repeat(500)}`)).toHaveLength(500);
   });
 });

@@ -1,4 +1,5 @@
 import { checkPicturesInText } from '../check/pictures-in-text.ts';
+import { cutProblems } from '../problems/cut-problems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { limits } from '../source/limits.ts';
 import { readJsonSource, readSource } from '../source/read-source.ts';
@@ -61,13 +62,16 @@ export async function gather(
   });
   for (const { file, place, source, problems: ofFile } of read) {
     sources.set(file, source);
-    problems.push(...ofFile);
-    if (source === null) continue;
+    if (source === null) {
+      problems.push(...ofFile);
+      continue;
+    }
     const reported = new Set(ofFile.map(({ code, line }) => `${code} ${line}`));
-    for (const problem of add(gathered, place, source))
-      if (!reported.has(`${problem.code} ${problem.line}`) || problem.code !== 'forbidden-character')
-        problems.push(problem);
-    problems.push(...checkPicturesInText(source, place.kind === 'entry'));
+    const understood = add(gathered, place, source).filter(
+      ({ code, line }) => code !== 'forbidden-character' || !reported.has(`${code} ${line}`),
+    );
+    const pictures = checkPicturesInText(source, place.kind === 'entry');
+    problems.push(...cutProblems(source, [...ofFile, ...understood, ...pictures]));
   }
   return { gathered, problems };
 }

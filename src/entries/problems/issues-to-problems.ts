@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { describedAt, keysAt, mayBeAbsent, schemasAt } from '../schema/field-at.ts';
 import type { Refusal } from '../schema/leaf.ts';
 import type { Path, SourceDocument } from '../source/source.ts';
+import { cutProblems, mostProblems } from './cut-problems.ts';
 import { didYouMean } from './did-you-mean.ts';
 import { fieldName } from './field-name.ts';
 import { problemAt } from './make-problem.ts';
@@ -26,21 +27,10 @@ export function issuesToProblems(context: IssueContext, issues: readonly z.core.
   const problems: Problem[] = [];
   for (const issue of issues) {
     if (isMissing(issue) && misspelt.has(JSON.stringify(issue.path))) continue;
-    if (problems.length >= mostProblems)
-      return [...problems.slice(0, mostProblems), moreMistakes(context.source)];
     problems.push(...ofIssue(context, issue, []));
+    if (problems.length > mostProblems) return [...cutProblems(context.source, problems)];
   }
-  if (problems.length <= mostProblems) return problems;
-  return [...problems.slice(0, mostProblems), moreMistakes(context.source)];
-}
-
-/** Nobody corrects more at a time; a file of nothing but mistakes is not to keep everybody waiting. */
-const mostProblems = 500;
-
-function moreMistakes(source: SourceDocument): Problem {
-  return problemAt(source, [], 'value', 'more-mistakes', {
-    message: `The fields of this file have more than ${mostProblems} mistakes; the first ${mostProblems} are listed. Correct these, then check again.`,
-  });
+  return problems;
 }
 
 function isMissing(issue: z.core.$ZodIssue): boolean {
@@ -80,6 +70,8 @@ function ofIssue(context: IssueContext, issue: z.core.$ZodIssue, above: Path): P
       return ofAlternatives(context, issue, path);
     case 'invalid_type':
       return [issue.input === undefined ? missing(context, path) : wrongShape(context, path, issue.input)];
+    case 'too_big':
+      return [tooMany(context, path, issue)];
     case 'too_small':
       return [wrongShape(context, path, issue.input)];
     case 'invalid_key':
@@ -153,6 +145,19 @@ function unknownKey(context: IssueContext, parent: Path, key: string): Problem {
     found: key,
     accepted: known.join(', '),
     suggestion: near,
+  });
+}
+
+function tooMany(
+  context: IssueContext,
+  path: Path,
+  { input, maximum }: Extract<z.core.$ZodIssue, { code: 'too_big' }>,
+): Problem {
+  const found = `${Array.isArray(input) ? input.length : 'more'} items`;
+  return problemAt(context.source, path, 'key', 'too-many-items', {
+    message: `${fieldName(context.source, path)} has ${found}; at most ${maximum} are accepted. Keep those that readers need.`,
+    found,
+    accepted: `at most ${maximum} items`,
   });
 }
 

@@ -75,6 +75,8 @@ export const problemCodes = {
   'not-an-allowance': error('file', 'A text does not say how many flights are allowed.'),
   'not-a-number-of-timekeepers': error('file', 'A text does not say how many timekeepers are needed.'),
   'more-mistakes': error('file', 'The fields of a file have more mistakes than are listed.'),
+  'more-doubts': warning('The fields of a file have more mistakes and doubts than are listed.'),
+  'too-many-items': error('file', 'A list has more items than are accepted.'),
   'not-a-seal': error('file', 'A text is not a seal as the command writes it.'),
 
   // Within an entry

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { limits } from '../source/limits.ts';
 import { date, monthOrDate } from './date-field.ts';
 import { formerly } from './entry.ts';
 import { fields } from './fields.ts';
@@ -76,6 +77,7 @@ export const batch = fields({
     .optional(),
   'stretch-tests': z
     .array(stretchTest)
+    .max(limits.items)
     .meta({
       title: 'Stretch tests',
       description: 'Stretching and letting back of single strands',
@@ -84,6 +86,7 @@ export const batch = fields({
     .optional(),
   'torque-tests': z
     .array(torqueTest)
+    .max(limits.items)
     .meta({
       title: 'Torque tests',
       description: 'Torque of a wound skein while it unwinds',

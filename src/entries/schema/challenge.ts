@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { limits } from '../source/limits.ts';
 import { division, eligibility } from './conditions.ts';
 import { date } from './date-field.ts';
 import { formerly } from './entry.ts';
@@ -101,6 +102,7 @@ export const challenge = fields({
     .optional(),
   divisions: z
     .array(division)
+    .max(limits.items)
     .meta({
       title: 'Divisions',
       description: 'Boards of their own, by declared facts or figures of the model',
@@ -109,6 +111,7 @@ export const challenge = fields({
     .optional(),
   rounds: z
     .array(round)
+    .max(limits.items)
     .meta({
       title: 'Rounds',
       description: 'Only for the method rounds',

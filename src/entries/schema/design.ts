@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { limits } from '../source/limits.ts';
 import { fields } from './fields.ts';
 import { motor } from './motor.ts';
 import { oneOrMany } from './one-or-many.ts';
@@ -121,6 +122,7 @@ const optionalShape = {
     .optional(),
   photos: z
     .array(photo)
+    .max(limits.items)
     .meta({
       title: 'Photos',
       description: 'At most 12 pictures beside the entry, each with what it shows',
@@ -186,7 +188,7 @@ const massField = mass.meta({
   example: '{ airframe: 612 g }',
 });
 
-const motors = z.array(motor).min(1).meta({
+const motors = z.array(motor).min(1).max(limits.motors).meta({
   title: 'Motors',
   description: 'One item for each kind of motor',
   example: '[{ count: 2, rotation: clockwise }]',

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { limits } from '../source/limits.ts';
 import { date } from './date-field.ts';
 import { designChangesShape, designShape } from './design.ts';
 import { fields } from './fields.ts';
@@ -89,6 +90,7 @@ export const entry = fields({
   ...designShape,
   setups: z
     .array(setup)
+    .max(limits.items)
     .meta({
       title: 'Setups',
       description: 'What was changed later: each overrides what it names, from a date on',
@@ -97,6 +99,7 @@ export const entry = fields({
     .optional(),
   glides: z
     .array(glide)
+    .max(limits.glides)
     .meta({
       title: 'Glides',
       description: 'Unpowered test throws',
@@ -105,6 +108,7 @@ export const entry = fields({
     .optional(),
   flights: z
     .array(flight)
+    .max(limits.flights)
     .meta({
       title: 'Flights',
       description: 'Every flight that is to stand on the record',

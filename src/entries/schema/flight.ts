@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { limits } from '../source/limits.ts';
 import { moment } from './date-field.ts';
 import { fields } from './fields.ts';
 import { flightFields } from './flight-fields.ts';
@@ -85,6 +86,7 @@ export const flight = fields({
   watches: z
     .array(quantity(flightFields.watches))
     .min(1)
+    .max(limits.items)
     .meta({
       title: 'Watches',
       description: 'What each watch showed',

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { limits } from '../source/limits.ts';
 import { date } from './date-field.ts';
 import { fields } from './fields.ts';
 import { leaf, type Reading, refused, taken } from './leaf.ts';
@@ -126,6 +127,7 @@ export const ruling = fields({
     .optional(),
   flights: z
     .array(flightRuling)
+    .max(limits.flights)
     .meta({
       title: 'Flights',
       description: 'The rulings, flight by flight',

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { limits } from '../source/limits.ts';
 import { fields } from './fields.ts';
 import { quantity } from './quantity-field.ts';
 import { text } from './text-field.ts';
@@ -36,6 +37,7 @@ const wingShape = {
   panels: z
     .array(panel)
     .min(1)
+    .max(limits.panels)
     .meta({
       title: 'Panels',
       description:

@@ -3,6 +3,14 @@ export const limits = {
   frontMatterBytes: 256_000,
   fileBytes: 1_000_000,
   nesting: 8,
+  /** Items of a list, where nothing else is said: far more than any of them needs. */
+  items: 100,
+  /** One item for each kind of motor. */
+  motors: 12,
+  /** Of one half of a wing. */
+  panels: 20,
+  flights: 1000,
+  glides: 1000,
   photos: 12,
   photoBytes: 15_000_000,
   photoBytesUnusual: 3_000_000,

@@ -51,6 +51,8 @@ function draftOf(schema: z.core.$ZodType, written: unknown): unknown {
     const list = Array.isArray(written) ? written : [written];
     return draftOf(schema.out, list);
   }
+  // Of a list that is too long nothing is looked at.
+  if (result.error.issues.some(({ code, path }) => code === 'too_big' && path.length === 0)) return undefined;
   if (schema instanceof z.ZodArray)
     return Array.isArray(written) ? written.map((item) => draftOf(schema.element, item) ?? null) : undefined;
   if (schema instanceof z.ZodObject && isMap(written)) {

@@ -46,6 +46,23 @@ describe('a sound folder', () => {
   });
 });
 
+describe('a file of nothing but mistakes', () => {
+  it('has 500 of them told, doubts or errors', async () => {
+    const content = await contentOf({
+      'entries/haul/plover/entry.md': entryFile('Plover', 'foo: x\n'.repeat(9000)),
+      'entries/haul/teal/entry.md': entryFile(
+        'Teal',
+        `glides:\n${'  - { height: 30 m, distance: 900 m }\n'.repeat(400)}`,
+      ),
+    });
+    const codes = content.problems.map(({ code, file }) => `${code} ${file}`);
+    expect(codes).toHaveLength(1002);
+    expect(codes).toContain('more-mistakes entries/haul/plover/entry.md');
+    expect(codes).toContain('more-doubts entries/haul/teal/entry.md');
+    expect(content.entries.map(({ value }) => value.id)).toEqual(['teal']);
+  });
+});
+
 describe('every file is accounted for', () => {
   it('as published, left out or ignored, once', async () => {
     const files = {
