@@ -3,6 +3,8 @@ import type { FigureDefinition } from './definition.ts';
 import { readAirframeMass, readDesignMass, readRubberMass } from './mass-readings.ts';
 import { geometricSkeinMass } from './skein-readings.ts';
 
+const tooMuchRubber = 'needs a flying mass greater than that of the rubber';
+
 /** Figures of what the model weighs and how its wing carries it. */
 export const massFigures: readonly FigureDefinition[] = [
   {
@@ -60,8 +62,12 @@ export const massFigures: readonly FigureDefinition[] = [
     formula: 'as weighed, else m − rubber',
     source: 'measured',
     range: 'any',
-    compute: (from, { design }) =>
-      readAirframeMass(from, design) ?? from.figure('flying-mass') - from.figure('rubber-mass'),
+    compute: (from, { design }) => {
+      const weighed = readAirframeMass(from, design);
+      if (weighed !== null) return weighed;
+      const left = from.figure('flying-mass') - from.figure('rubber-mass');
+      return left > 0 ? left : from.absent(tooMuchRubber);
+    },
   },
   {
     id: 'rubber-share',
@@ -75,7 +81,10 @@ export const massFigures: readonly FigureDefinition[] = [
     formula: 'rubber / m',
     source: 'common practice, no source',
     range: 'any',
-    compute: (from) => from.figure('rubber-mass') / from.figure('flying-mass'),
+    compute: (from) => {
+      const share = from.figure('rubber-mass') / from.figure('flying-mass');
+      return share < 1 ? share : from.absent(tooMuchRubber);
+    },
   },
   {
     id: 'wing-loading',

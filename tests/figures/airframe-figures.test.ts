@@ -139,6 +139,15 @@ describe('masses', () => {
     expect(present(set, 'rubber-share').value).toBeCloseTo(31 / 643, 12);
   });
 
+  it('never leave less than nothing for the airframe', () => {
+    // 31 g of rubber in a model of 30 g: one of the two is mistaken.
+    const flying = measured('mass', 0.03, 0.0003);
+    const set = figures({ mass: { airframe: null, flying, parts: {} } });
+    const why = 'needs a flying mass greater than that of the rubber';
+    expect([reason(set, 'airframe-mass'), reason(set, 'rubber-share')]).toEqual([why, why]);
+    expect(present(set, 'flying-mass').value).toBe(0.03);
+  });
+
   it('or the weighed whole less the rubber', () => {
     const set = figures({ mass: { airframe: null, flying: measured('mass', 0.643, 0.003), parts: {} } });
     expect(grams(set)).toEqual([612, 31, 643].map((mass) => expect.closeTo(mass, 9)));
