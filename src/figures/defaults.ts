@@ -137,6 +137,12 @@ export const defaults = {
     assumption: 'the air’s humidity is 50 ± 25 %',
     why: 'Half of what there can be; it hardly matters.',
   },
+  'bench-air': {
+    quantity: { kind: 'density', value: 1.225, u: 0.036, origin: 'assumed', written: '' },
+    name: 'the density of the air at the bench',
+    assumption: 'the air at the bench had a density of 1.225 ± 0.036 kg/m³',
+    why: 'US Standard Atmosphere 1976 at sea level, ± 8 K and ± 10 hPa.',
+  },
   'launch-height': {
     quantity: { kind: 'length', value: 1.8, u: 0.2, origin: 'assumed', written: '' },
     name: 'the launch height of a throw in general',

@@ -13,10 +13,11 @@ export const energyFigures: readonly FigureDefinition[] = [
     of: 'flight',
     scope: 'motor',
     explanation:
-      'What a gram of the skein gives back at the turns wound. Tests of the batch it was made of win; else rubber in general is taken. A tenth fewer turns than break cost about three tenths of it.',
+      'What a gram of the skein gives back at the turns wound. The motor’s own torque log wins, then a torque test of the batch it was made of, then a stretch test of the batch; else rubber in general is taken. A tenth fewer turns than break cost about three tenths of it.',
     formula:
-      'e(x) = e_out·W(λ(x))/W(λ_test) of the batch’s stretch test, else e_break·W(λ(x))/W(λ_b); λ(x) = √(1 + x²(λ_b² − 1)), x = share of the break turns wound, W(λ) = ∫σ dλ',
-    source: 'L. R. G. Treloar, Transactions of the Faraday Society 40 (1944) 59; the batch’s own test',
+      '2π∫Q dn/mass of the motor’s torque log, else e_test·W(λ(x))/W(λ(x_test)) of the batch’s torque test, else e_out·W(λ(x))/W(λ_test) of its stretch test, else e_break·W(λ(x))/W(λ_b); λ(x) = √(1 + x²(λ_b² − 1)), x = share of the break turns wound, W(λ) = ∫σ dλ',
+    source:
+      'L. R. G. Treloar, Transactions of the Faraday Society 40 (1944) 59; the batch’s own tests; work of a torque',
     range: 'wound to more than about 0.7 of the break turns; below that it reads low',
     compute: readEnergyOfRubber,
   },

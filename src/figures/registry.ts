@@ -9,6 +9,8 @@ import { predictionFigures } from './prediction-figures.ts';
 import { skeinFigures } from './skein-figures.ts';
 import { spiralFigures } from './spiral-figures.ts';
 import { tailFigures } from './tail-figures.ts';
+import { thrustFigures } from './thrust-figures.ts';
+import { torqueFigures } from './torque-figures.ts';
 import { wingFigures } from './wing-figures.ts';
 
 /** Every figure there is, in the order in which they are shown. A new figure is one declaration in one of these. */
@@ -21,6 +23,8 @@ export const figureDefinitions: readonly FigureDefinition[] = [
   ...spiralFigures,
   ...skeinFigures,
   ...energyFigures,
+  ...torqueFigures,
+  ...thrustFigures,
   ...glideFigures,
   ...predictionFigures,
   ...batchFigures,

@@ -1,38 +1,30 @@
-import type { Batch } from '../model/batch.ts';
-import { stretchAtShare, workBack } from '../rubber/stretch-energy.ts';
+import { stretchAtShare } from '../rubber/stretch-energy.ts';
 import { treloarEnergy } from '../rubber/treloar.ts';
 import type { Reader } from './definition.ts';
-import { scatter } from './scatter.ts';
 import { batchOf } from './skein-readings.ts';
-import { readTestEnergy, returnedTestsOf, stretchTestsOf } from './stretch-readings.ts';
+import { readBreakStretch, workTo } from './stretch-model.ts';
+import { readTestEnergy, returnedTestsOf } from './stretch-readings.ts';
 import type { NumberedMotor, Subject } from './subject.ts';
-import { readTurns } from './turns-reading.ts';
-
-/** How far a motor is wound; each is read only where it is asked for. */
-export interface Winding {
-  /** Null where they are not known. */
-  readonly turns: () => number | null;
-  /** Of the break turns. */
-  readonly share: () => number;
-}
+import { fromTorqueLog, fromTorqueTests } from './torque-energy.ts';
+import { type Winding, windingAtLaunch } from './winding.ts';
 
 /** One way to know what the rubber gives back, J/kg from a winding down to slack; null where it does not apply. */
 type EnergySource = (from: Reader, subject: Subject, motor: NumberedMotor, winding: Winding) => number | null;
 
 /** In the order in which they are taken: what was measured on the motor itself before its batch, before rubber in general. */
-const sources: readonly EnergySource[] = [fromStretchTests, fromRubberInGeneral];
+const sources: readonly EnergySource[] = [
+  fromTorqueLog,
+  fromTorqueTests,
+  fromStretchTests,
+  fromRubberInGeneral,
+];
 
 /** A test to less than this stretch says little about rubber wound hard. */
 const farEnough = 6;
-/** Below this share of the break turns the stretch model reads low. */
-const hardlyWound = 0.7;
 
 /** Energy a motor's rubber gives back per mass at launch, J/kg. */
 export function readEnergyOfRubber(from: Reader, subject: Subject, motor: NumberedMotor): number {
-  return readEnergyOfWinding(from, subject, motor, {
-    turns: () => readTurns(from, subject, motor),
-    share: () => readShare(from),
-  });
+  return readEnergyOfWinding(from, subject, motor, windingAtLaunch(from, subject, motor));
 }
 
 /** Energy a motor's rubber gives back per mass from a winding down to slack, J/kg, from the first source that applies. */
@@ -65,10 +57,7 @@ function fromStretchTests(
       from.note(
         `the stretch test ${test.file} goes to ${Number(curve.top.toPrecision(3))} times its length only`,
       );
-  return readTestEnergy(from, batch, tests, ({ curve }) => {
-    if (stretch <= curve.top) return workBack(curve, stretch);
-    return (workBack(curve) * treloarEnergy(stretch)) / treloarEnergy(curve.top);
-  });
+  return readTestEnergy(from, batch, tests, ({ curve }) => workTo(curve, stretch));
 }
 
 /** e(x) = e_break·W(λ(x))/W(λ_b), W of Treloar 1944. */
@@ -81,23 +70,4 @@ function fromRubberInGeneral(
   const breakStretch = from.assume('break-stretch');
   const stretch = stretchAtShare(share(), breakStretch);
   return (from.assume('break-energy') * treloarEnergy(stretch)) / treloarEnergy(breakStretch);
-}
-
-function readShare(from: Reader): number {
-  const share = from.figure('wound-share');
-  if (share < hardlyWound)
-    from.note(
-      'wound to less than 0.7 of the break turns: this reads low, for rubber stretched less gives back more of its energy',
-    );
-  return share;
-}
-
-/** Stretch at which the batch breaks: of the tests that went to the break, else the default. */
-function readBreakStretch(from: Reader, batch: Batch): number {
-  const broken = stretchTestsOf(from, batch).filter(({ test }) => test.broke);
-  if (broken.length === 0) return from.assume('break-stretch');
-  return from.derived(batch, `the stretch at which ${batch.label} broke`, () => {
-    const { mean, deviation } = scatter(broken.map(({ curve }) => curve.top));
-    return { kind: 'number', value: mean, u: deviation, origin: 'logged' };
-  });
 }

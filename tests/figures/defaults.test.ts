@@ -22,6 +22,7 @@ const factors = [
   ['air-temperature', 1],
   ['air-pressure', 100],
   ['air-humidity', 0.01],
+  ['bench-air', 1],
   ['launch-height', 1],
   ['drop', 1],
 ] as const;

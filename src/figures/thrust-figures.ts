@@ -1,0 +1,115 @@
+import { idealStaticPower } from '../flight/actuator-disc.ts';
+import { gravity } from '../flight/gravity.ts';
+import { integrateRun, thrustImpulse } from '../rubber/thrust-log.ts';
+import type { FigureDefinition } from './definition.ts';
+import { readThrustRun } from './log-readings.ts';
+import { readEnergyOfWinding } from './rubber-energy.ts';
+import { readSkeinMass } from './skein-readings.ts';
+import { numberedMotors } from './subject.ts';
+import { windingOfLog } from './winding.ts';
+
+/** Figures of what a motor and its propeller pull on the bench, the model standing still. */
+export const thrustFigures: readonly FigureDefinition[] = [
+  {
+    id: 'thrust-impulse',
+    name: 'Impulse on the bench',
+    unit: 'N.s',
+    of: 'model',
+    scope: 'motor',
+    explanation:
+      'How much one motor pulls, and how long, in one number: the area under its thrust log. What the rig reads at rest is taken off first, and the run is counted while the thrust is above a twentieth of its peak.',
+    formula: '∫T dt over the run',
+    source: 'definition; trapezoid between the readings of the log',
+    range: 'the model standing still: in flight a propeller pulls less',
+    compute: (from, subject, motor) => {
+      const { run, calibration } = readThrustRun(from, subject, motor);
+      return calibration * thrustImpulse(run);
+    },
+  },
+  {
+    id: 'mean-thrust',
+    name: 'Mean thrust on the bench',
+    unit: 'N',
+    of: 'model',
+    scope: 'motor',
+    explanation: 'The even pull that would give the same impulse in the same time.',
+    formula: 'impulse / run time',
+    source: 'definition',
+    range: 'the model standing still',
+    compute: (from) => from.figure('thrust-impulse') / from.figure('run-time'),
+  },
+  {
+    id: 'peak-thrust',
+    name: 'Peak thrust on the bench',
+    unit: 'N',
+    of: 'model',
+    scope: 'motor',
+    explanation: 'The hardest pull of one motor, mostly in the first second.',
+    formula: 'the highest reading, corrected for what the rig reads at rest',
+    source: 'measured',
+    range: 'the model standing still; a single reading, so a knock on the rig counts',
+    compute: (from, subject, motor) => {
+      const { run, calibration } = readThrustRun(from, subject, motor);
+      return calibration * run.peak;
+    },
+  },
+  {
+    id: 'run-time',
+    name: 'Run time on the bench',
+    unit: 's',
+    of: 'model',
+    scope: 'motor',
+    explanation:
+      'How long the motor pulls with the model held still. In flight it runs down sooner, for a propeller that moves forward turns faster.',
+    formula: 'from the first upward to the last downward crossing of 5 % of the peak, interpolated',
+    source: 'definition; common practice, no source',
+    range: 'the model standing still',
+    compute: (from, subject, motor) => readThrustRun(from, subject, motor).runTime,
+  },
+  {
+    id: 'static-figure-of-merit',
+    name: 'Figure of merit on the bench',
+    unit: '1',
+    kind: 'share',
+    of: 'flight',
+    scope: 'motor',
+    explanation:
+      'How much of the rubber’s energy reaches the air when the model is held still: the least energy that could have made the thrust, over what the skein held at the turns of the log. Friction, blades that stall at first and a twisting wake take the rest.',
+    formula: '∫max(T, 0)^1.5/√(2ρA) dt / energy of the skein at the turns of the log',
+    source: 'momentum theory of the actuator disc (Rankine, Froude); air of the standard atmosphere',
+    range: 'the model standing still; it cannot exceed 1',
+    compute: (from, subject, motor) => {
+      const { run, calibration, reference } = readThrustRun(from, subject, motor);
+      const diameter = from.need(
+        motor.motor.propeller?.diameter,
+        `the diameter of the propeller${motor.suffix}`,
+      );
+      if (reference.turns === null) return from.absent(`needs the turns of the log ${reference.file}`);
+      const winding = windingOfLog(from, reference.turns, reference.file);
+      const density = from.assume('bench-air');
+      const disc = (Math.PI / 4) * diameter * diameter;
+      const ideal = integrateRun(run, (thrust) => idealStaticPower(calibration * thrust, density, disc));
+      const energy = readEnergyOfWinding(from, subject, motor, winding) * readSkeinMass(from, subject, motor);
+      return ideal / energy;
+    },
+  },
+  {
+    id: 'thrust-margin',
+    name: 'Thrust margin',
+    unit: '1',
+    of: 'flight',
+    scope: 'entry',
+    explanation:
+      'What all motors pull standing still, on average, over what it takes to hold the model up in level flight. Below 1 the model cannot hold its height; above 1 it may, for a propeller pulls less in flight than standing still.',
+    formula: 'Σ mean thrust × glide ratio / (m·g)',
+    source: 'balance of forces in level flight',
+    range: 'an upper bound: thrust falls with speed',
+    compute: (from, subject) => {
+      const thrust = numberedMotors(subject.design).reduce(
+        (sum, { motor, index }) => sum + motor.count * from.motorFigure('mean-thrust', index),
+        0,
+      );
+      return (thrust * from.figure('glide-ratio')) / (from.figure('flying-mass') * gravity);
+    },
+  },
+];
