@@ -109,11 +109,24 @@ export type Markdown = (text: string, idPrefix?: string) => string;
 /**
  * Makes a renderer of people's own Markdown (CommonMark, tables, footnotes, task lists). What it gives is safe to put into
  * a page: raw HTML is dropped, links lead to http, https, mailto or stay on the site, a picture becomes its words.
+ * A text nested too deeply to be read comes back as it was written.
  */
 export function createMarkdown(options: MarkdownOptions = {}): Markdown {
   const processor = pipeline(options.headingShift ?? 1);
-  return (text, idPrefix = '') =>
-    text.trim() === '' ? '' : String(processor.processSync({ value: text, data: { idPrefix } }));
+  return (text, idPrefix = '') => {
+    if (text.trim() === '') return '';
+    try {
+      return String(processor.processSync({ value: text, data: { idPrefix } }));
+    } catch (fault) {
+      // Thousands of quotes inside each other are more than the stack holds: nobody's text, but it is not to end a build.
+      if (fault instanceof RangeError) return asWritten(text);
+      throw fault;
+    }
+  };
+}
+
+function asWritten(text: string): string {
+  return `<pre>${text.replaceAll('&', '&amp;').replaceAll('<', '&lt;')}</pre>`;
 }
 
 const belowPageTitle = createMarkdown();

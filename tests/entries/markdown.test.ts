@@ -160,6 +160,11 @@ describe('hostile text', () => {
     expect(renderMarkdown(attack)).not.toMatch(/<(script|iframe|style|svg|form|base|meta)\b/i);
   });
 
+  it('comes back as it was written where it is nested too deeply to be read', () => {
+    const text = `${'>'.repeat(20_000)} <b>&amp;</b>`;
+    expect(renderMarkdown(text)).toBe(`<pre>${'>'.repeat(20_000)} &lt;b>&amp;amp;&lt;/b></pre>`);
+  });
+
   it('is harmless in any mixture', () => {
     const piece = fc.oneof(
       fc.constantFrom(

@@ -16,7 +16,7 @@ export function checkPicturesInText(source: SourceDocument, isEntry: boolean): P
   const { body } = source;
   // Texts without a mark of a picture are not worth reading as Markdown.
   if (!body.includes('![')) return [];
-  return picturesIn(markdown.parse(body))
+  return picturesIn(body)
     .slice(0, most)
     .map(({ start, end, address, alt }) => {
       const written = body.slice(start, end).replace(/\s+/g, ' ');
@@ -42,7 +42,9 @@ interface PictureInText {
   readonly alt: string;
 }
 
-function picturesIn(tree: Root): PictureInText[] {
+function picturesIn(body: string): PictureInText[] {
+  const tree = treeOf(body);
+  if (tree === null) return [];
   const addresses = new Map<string, string>();
   visit(tree, 'definition', ({ identifier, url }) => {
     if (!addresses.has(identifier)) addresses.set(identifier, url);
@@ -55,6 +57,16 @@ function picturesIn(tree: Root): PictureInText[] {
   visit(tree, 'image', (image) => add(image, image.url));
   visit(tree, 'imageReference', (image) => add(image, addresses.get(image.identifier) ?? ''));
   return found.sort((a, b) => a.start - b.start);
+}
+
+/** Null for a text nested so deeply that the stack does not hold it; such a text is shown as it was written. */
+function treeOf(body: string): Root | null {
+  try {
+    return markdown.parse(body);
+  } catch (fault) {
+    if (fault instanceof RangeError) return null;
+    throw fault;
+  }
 }
 
 function plainOrQuoted(file: string): string {

@@ -35,6 +35,10 @@ describe('a picture in the text', () => {
     ).toEqual([]);
   });
 
+  it('is not looked for in a text nested too deeply to be read', () => {
+    expect(toldOf(`${'>'.repeat(20_000)} ![a](b.jpg)`)).toEqual([]);
+  });
+
   it('has no place at all outside an entry', () => {
     expect(toldOf('![Club](club.jpg)', false)).toEqual([
       '4:1 picture-in-text: "![Club](club.jpg)" is a picture in the text, where its words are shown instead of it. Only entries have pictures. Take it out, or write a link to it, `[words](address)`.',
