@@ -1,7 +1,7 @@
 import type { Subject } from '../../src/figures/subject.ts';
 import type { Batch, StretchTest } from '../../src/model/batch.ts';
 import type { Design, Motor, Skein } from '../../src/model/design.ts';
-import type { Entry, Flight, Setup } from '../../src/model/entry.ts';
+import type { Entry, Flight, Glide, Setup } from '../../src/model/entry.ts';
 import type { Kind, Quantity } from '../../src/quantities/quantity.ts';
 
 // An invented aircraft, written out in SI, for the tests of figures. Every call makes new quantities.
@@ -190,6 +190,21 @@ export function flight(overrides: Partial<Flight> = {}): Flight {
     evidence: [],
     note: null,
     withdrawn: false,
+    ...overrides,
+  };
+}
+
+export function glide(overrides: Partial<Glide> = {}): Glide {
+  return {
+    date: '2031-04-02',
+    height: null,
+    distance: null,
+    time: null,
+    wind: null,
+    direction: null,
+    balance: null,
+    behaviour: [],
+    note: null,
     ...overrides,
   };
 }
