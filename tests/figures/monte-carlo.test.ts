@@ -5,7 +5,8 @@ import { type Defaults, defaults } from '../../src/figures/defaults.ts';
 import { evaluate } from '../../src/figures/evaluate.ts';
 import type { Figure } from '../../src/figures/figure.ts';
 import type { Subject } from '../../src/figures/subject.ts';
-import type { StretchTest } from '../../src/model/batch.ts';
+import type { StretchTest, TorqueTest } from '../../src/model/batch.ts';
+import type { ThrustLog } from '../../src/model/bench-log.ts';
 import type { Entry } from '../../src/model/entry.ts';
 import type { Quantity } from '../../src/quantities/quantity.ts';
 import { batch, flown, fullDesign, measured, motor, skein, stretchTest, subject } from './example-design.ts';
@@ -41,13 +42,24 @@ function draw<T>(value: T): T {
     return { ...value, value: value.value + value.u * error, u: 0 };
   }
   const copy = Object.fromEntries(Object.entries(value).map(([key, item]) => [key, draw(item)]));
-  return ('calibration' in copy ? calibrated(copy as unknown as StretchTest) : copy) as T;
+  return ('calibration' in copy ? calibrated(copy as unknown as Logged) : copy) as T;
 }
 
-function calibrated(test: StretchTest): StretchTest {
-  const factor = 1 + test.calibration * normal();
-  const points = test.points?.map(({ ratio, force }) => ({ ratio, force: force * factor })) ?? null;
-  return { ...test, points, calibration: 0 };
+type Logged = Pick<StretchTest | TorqueTest | ThrustLog, 'points' | 'calibration'>;
+
+/** One factor for the whole log; the time of a thrust log ends somewhere between two of its readings. */
+function calibrated(log: Logged): Logged {
+  const factor = 1 + log.calibration * normal();
+  const times = log.points?.flatMap((point) => ('time' in point ? [point.time] : [])) ?? [];
+  const step = (times.at(-1)! - times[0]!) / (times.length - 1);
+  const late = (uniform() - 0.5) * step;
+  const half = (log.points?.length ?? 0) / 2;
+  const points = log.points?.map((point, index) => {
+    if ('force' in point) return { ...point, force: point.force * factor };
+    if ('torque' in point) return { ...point, torque: point.torque * factor };
+    return { time: point.time + (index < half ? 0 : late), thrust: point.thrust * factor };
+  });
+  return { ...log, points: points as unknown as Logged['points'], calibration: 0 };
 }
 
 function drawSubject(of: Subject): Subject {
@@ -165,6 +177,65 @@ describe('the law of propagation agrees within 10 % with a Monte Carlo run', { t
         'spiral-balance',
       ]),
     );
+  });
+
+  it('for motors with bench logs, and a batch with a torque test', () => {
+    const tight = [measured('turns', 800, 8)];
+    // Pulls evenly for 20 s, is at rest for 20 s; a torque that falls evenly.
+    const thrust = Array.from({ length: 41 }, (_, time) => ({
+      time,
+      thrust: time > 0 && time < 21 ? 0.6 : 0,
+    }));
+    const torque = [
+      { turns: 900, torque: 0.09 },
+      { turns: 0, torque: 0 },
+    ];
+    const propeller = { diameter: measured('length', 0.3, 0.003), pitch: null, blades: 2, after: null };
+    const thrustLog = { file: 'thrust.csv', turns: measured('turns', 700, 3) };
+    const torqueLog = { file: 'torque.csv', turns: null };
+    const tested = {
+      file: 'skein.csv',
+      strands: 10,
+      length: measured('length', 0.4, 0.004),
+      mass: measured('mass', 0.012, 0.0001),
+      cycle: null,
+      points: torque,
+      calibration: 0.03,
+    };
+    const example = subject({
+      design: {
+        ...fullDesign(),
+        motors: [
+          motor({ breakTurns: tight, rotation: 'clockwise', propeller, thrustLog, torqueLog }),
+          motor({
+            count: 1,
+            breakTurns: tight,
+            rotation: 'clockwise',
+            propeller,
+            thrustLog,
+            skein: skein({ batch: 'fen-a' }),
+          }),
+        ],
+      },
+      batches: new Map([['fen-a', batch({ torqueTests: [tested], stretchTests: [] })]]),
+      logs: {
+        thrust: new Map([['thrust.csv', { points: thrust, calibration: 0.02 }]]),
+        torque: new Map([['torque.csv', { points: torque, calibration: 0.03 }]]),
+      },
+      flown: flown({ turns: [measured('turns', 700, 3)] }),
+    });
+    const compared = compare(example, 6000);
+    for (const id of [
+      'thrust-impulse',
+      'mean-thrust',
+      'peak-thrust',
+      'run-time',
+      'launch-torque',
+      'mean-torque',
+    ])
+      expect(compared).toContain(`${id} of motor 1`);
+    expect(compared).toContain('static-figure-of-merit of motor 1');
+    expect(compared).toContain('net-torque-offset');
   });
 
   it('for an aircraft of the demo', async () => {
