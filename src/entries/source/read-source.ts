@@ -4,11 +4,11 @@ import type { Problem } from '../problems/problem.ts';
 import { forbiddenCharacters } from './forbidden-characters.ts';
 import { checkFrame } from './frame.ts';
 import { bytesBeyond, limits } from './limits.ts';
-import { lineStarts, positionAt } from './line-index.ts';
+import { lineStarts } from './line-index.ts';
 import type { SourceDocument, SourceMap } from './source.ts';
 import type { Split } from './split-plain.ts';
 import { yamlSentence } from './yaml-sentences.ts';
-import { refusedTokens } from './yaml-tokens.ts';
+import { lastQuote, refusedTokens } from './yaml-tokens.ts';
 import { TreeBuilder } from './yaml-tree.ts';
 
 export interface ReadSource {
@@ -71,7 +71,8 @@ function readYaml(text: Text, yaml: string, shift: number): { root: SourceMap | 
   const [document] = new Composer(options).compose(tokens, true, yaml.length);
   const faults =
     document === undefined ? [] : document.errors.filter(({ code }) => code !== 'TAG_RESOLVE_FAILED');
-  if (faults.length > 0) return { root: null, problems: [...refused, ...onePerLine(text, faults, shift)] };
+  if (faults.length > 0)
+    return { root: null, problems: [...refused, ...firstFault(text, faults, tokens, shift)] };
   const contents = document?.contents ?? null;
   const nothing =
     contents === null || (isScalar(contents) && contents.value === '' && contents.source === '');
@@ -93,18 +94,23 @@ function readYaml(text: Text, yaml: string, shift: number): { root: SourceMap | 
   return { root, problems: [...refused, ...builder.problems] };
 }
 
-/** The first fault of each line: those after it are mostly its echo. */
-function onePerLine(text: Text, faults: readonly YAMLParseError[], shift: number): Problem[] {
-  const lines = new Map<number, Problem>();
-  for (const { pos, code, message } of [...faults].sort((a, b) => a.pos[0] - b.pos[0])) {
-    const start = Math.min(pos[0] + shift, text.text.length);
-    const { line } = positionAt(text.lines, start);
-    if (lines.has(line)) continue;
-    const end = Math.min(pos[1] + shift, text.text.length);
-    const which = code === 'RESOURCE_EXHAUSTION' ? 'nested-too-deeply' : 'yaml-syntax';
-    lines.set(line, problemOver(text, start, end, which, { message: yamlSentence(code, message) }));
-  }
-  return [...lines.values()];
+/** The first fault: from there on nothing can be read, and those after it are its echo. */
+function firstFault(
+  text: Text,
+  faults: readonly YAMLParseError[],
+  tokens: readonly CST.Token[],
+  shift: number,
+): Problem[] {
+  const [first] = [...faults].sort((a, b) => a.pos[0] - b.pos[0]);
+  if (first === undefined) return [];
+  const { code, message } = first;
+  // A quote that is never closed is missed at the end of the text; the hand that closes it looks where it was opened.
+  const quote = /closing .*quote/.test(message) ? lastQuote(tokens) : null;
+  const [from, to] = quote === null ? first.pos : [quote, quote + 1];
+  const start = Math.min(from + shift, text.text.length);
+  const end = Math.min(to + shift, text.text.length);
+  const which = code === 'RESOURCE_EXHAUSTION' ? 'nested-too-deeply' : 'yaml-syntax';
+  return [problemOver(text, start, end, which, { message: yamlSentence(code, message) })];
 }
 
 const mostCharacters = 10;

@@ -21,6 +21,15 @@ const sentences: Partial<Record<ErrorCode, string>> = {
 };
 
 const details: readonly (readonly [RegExp, string])[] = [
+  [
+    /at node end|in YAML stream/,
+    'This line does not go on with what stands above it: the fields of the file all begin at the same column, and a list is no field.',
+  ],
+  [/Not a YAML token|Block scalar header/, 'A value cannot begin with `>` or `|`: put the value in quotes.'],
+  [
+    /block-seq-ind on same line/,
+    'A list begins on the line of its key: write its items on lines of their own, or as `[a, b]`.',
+  ],
   [/Missing closing .*quote/, 'A quote is opened and never closed.'],
   [/Missing , between|Missing , or :/, 'A comma is missing between two items in brackets.'],
   [/Missing space after :/, 'A space is missing after the colon.'],

@@ -60,6 +60,20 @@ export function refusedTokens(tokens: readonly CST.Token[]): Refused[] {
   return refused.sort((a, b) => a.start - b.start).slice(0, mostRefused);
 }
 
+/** Where the last text in quotes begins, the one that runs to the end of the file where its quote is never closed. */
+export function lastQuote(tokens: readonly CST.Token[]): number | null {
+  let last: number | null = null;
+  const open: (CST.Token | null | undefined)[] = [...tokens];
+  for (let token = open.pop(); token !== undefined; token = open.pop()) {
+    if (token === null) continue;
+    if (token.type === 'single-quoted-scalar' || token.type === 'double-quoted-scalar')
+      last = Math.max(last ?? 0, token.offset);
+    if (token.type === 'document') open.push(token.value ?? null);
+    if ('items' in token) for (const { key, value } of token.items) open.push(key ?? null, value ?? null);
+  }
+  return last;
+}
+
 function refusedProperties(tokens: readonly CST.Token[]): Refused[] {
   const refused: Refused[] = [];
   for (const token of tokens) {

@@ -88,15 +88,21 @@ export class TreeBuilder {
   #join(before: SourceScalar, after: SourceScalar): SourceScalar {
     const found = `${before.text},${after.text}`;
     const suggestion = `${before.text}.${after.text}`;
+    const ungrouped = `${before.text}${after.text}`;
+    // Digits in threes may be thousands: then there are two readings, which are offered here and not again by the field.
+    const ambiguous = /^[-+−]?[1-9]\d{0,2}$/.test(before.text) && /^\d{3}(?!\d)/.test(after.text);
+    const how = ambiguous
+      ? `it can be read in two ways, so write ${suggestion} or ${ungrouped}.`
+      : `write ${suggestion} with a decimal point, or put it in quotes.`;
     this.problems.push(
       problemOver(this.#text, before.start, after.end, 'comma-in-braces', {
-        message: `Inside { } and [ ] YAML splits "${found}" at its comma: write ${suggestion} with a decimal point, or put it in quotes.`,
+        message: `Inside { } and [ ] YAML splits "${found}" at its comma: ${how}`,
         found,
-        accepted: `${suggestion}, or "${found}" in quotes`,
-        suggestion,
+        accepted: ambiguous ? `${suggestion} or ${ungrouped}` : `${suggestion}, or "${found}" in quotes`,
+        suggestion: ambiguous ? null : suggestion,
       }),
     );
-    return { kind: 'scalar', text: found, start: before.start, end: after.end };
+    return { kind: 'scalar', text: ambiguous ? ungrouped : found, start: before.start, end: after.end };
   }
 
   #reportKey(key: SourceNode): void {

@@ -201,6 +201,21 @@ describe('a decimal comma in brackets', () => {
     expect(plainOf(front('turns: [640,54 x 10]'))).toEqual({ turns: ['640', '54 x 10'] });
   });
 
+  it('has two readings where the digits stand in threes, and is not told of twice', () => {
+    const written = front('mass: { airframe: 1,200 g }');
+    expect(
+      read(written).problems.map(({ code, message, suggestion }) => [code, message, suggestion]),
+    ).toEqual([
+      [
+        'comma-in-braces',
+        'Inside { } and [ ] YAML splits "1,200 g" at its comma: it can be read in two ways, so write 1.200 g or 1200 g.',
+        null,
+      ],
+    ]);
+    const { source } = read(written);
+    expect(source === null ? null : toPlain(source.root)).toEqual({ mass: { airframe: '1200 g' } });
+  });
+
   it('a word in braces without a value is another matter', () => {
     expect(problemsOf(front('a: {clean}'))).toEqual(['key-without-value 2:5-2:10']);
   });
@@ -213,6 +228,10 @@ describe('what the YAML reader cannot read', () => {
     ['name: "a\nb: 1', 'A quote is opened and never closed.'],
     ['a: [1, 2\nb: 3', 'The indentation does not fit'],
     ['a:\n\tb: 1', 'A tab indents this line: indent with spaces.'],
+    ['a: > 3 m', 'A value cannot begin with `>` or `|`'],
+    ['a: |b', 'A value cannot begin with `>` or `|`'],
+    ['a: - b', 'A list begins on the line of its key'],
+    [' a: b\nc: d', 'This line does not go on with what stands above it'],
     ['a: @x', 'A value cannot begin with this character'],
     ['a: "\\q"', 'Inside double quotes a backslash begins a code'],
   ])('is said in plain words: %j', (yaml, sentence) => {
@@ -220,6 +239,13 @@ describe('what the YAML reader cannot read', () => {
     expect(problem?.code).toBe('yaml-syntax');
     expect(problem?.message.startsWith(sentence)).toBe(true);
     expect(problem?.message.endsWith('The front matter cannot be read from here on.')).toBe(true);
+  });
+
+  it('is told once, where it begins', () => {
+    expect(problemsOf(front('name: "a\nb: 1\nc: 2'))).toEqual(['yaml-syntax 2:7-2:8']);
+    expect(problemsOf(front("a: [b, 'c]\nd: e"))).toEqual(['yaml-syntax 2:8-2:9']);
+    expect(problemsOf(front(' a: 1\nb: 2\nc: 3\nd: 4'))).toEqual(['yaml-syntax 3:1-3:2']);
+    expect(problemsOf(front('a:\n\tb: 1\n\tc: 2'))).toEqual(['yaml-syntax 3:1-3:2']);
   });
 });
 
