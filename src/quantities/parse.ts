@@ -108,9 +108,11 @@ function inContext(unread: Unread, subject: Subject): Unread {
   const said =
     code === 'missing-unit'
       ? `"${shown(text)}" has no unit behind the uncertainty; write it like "${example}".`
-      : code === 'not-a-quantity'
-        ? `"${shown(text)}" has an uncertainty that cannot be read; write it like "${example}".`
-        : message;
+      : code === 'wrong-kind-of-unit' || code === 'unknown-unit'
+        ? `"${shown(text)}" has an uncertainty that is not ${nounOf(kind)}; write it like "${example}".`
+        : code === 'not-a-quantity'
+          ? `"${shown(text)}" has an uncertainty that cannot be read; write it like "${example}".`
+          : message;
   return { ok: false, fault: faultOf(code, text, kind, said) };
 }
 

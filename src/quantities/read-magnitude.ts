@@ -190,7 +190,7 @@ function unitFault(plain: string, number: ScannedNumber, rest: string, subject: 
   const withUnit = (offered: Unit | null) =>
     offered === null ? undefined : replaced(plain, number.end, rest, offered.symbol);
   const ends =
-    kind === 'turns'
+    kind === 'turns' || kind === 'number'
       ? `${nounOf(kind)} is written bare, such as "${exampleOf(kind)}".`
       : `${nounOf(kind)} is written in ${unitsInWords(kind)}.`;
   const others = kindsWith(unit).filter((other) => other !== kind);

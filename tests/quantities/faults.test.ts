@@ -30,6 +30,23 @@ describe('the fault', () => {
     });
   });
 
+  it('unknown-unit of a bare number', () => {
+    expect(faultOf('4 times', 'number')?.message).toBe(
+      '"4 times" has a unit that is not known, "times": a number is written bare, such as "3.2".',
+    );
+  });
+
+  it('of an uncertainty in a unit of something else', () => {
+    for (const [text, code] of [
+      ['3.2 m ± 3 g', 'wrong-kind-of-unit'],
+      ['3.2 m ± 3 foo', 'unknown-unit'],
+    ] as const)
+      expect(faultOf(text, 'length')).toMatchObject({
+        code,
+        message: `"${text}" has an uncertainty that is not a length; write it like "3.20 m ± 1 %".`,
+      });
+  });
+
   it('unknown-unit, with the nearest one', () => {
     expect(faultOf('12 ouncse', 'mass')).toEqual({
       code: 'unknown-unit',
