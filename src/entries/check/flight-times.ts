@@ -1,9 +1,13 @@
+import { didYouMean } from '../problems/did-you-mean.ts';
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
+import { flightFields } from '../schema/flight-fields.ts';
 import type { SourceNode } from '../source/source.ts';
 import type { EntryCheck } from './entry-checks.ts';
 import { relatedAt } from './first-of.ts';
+
+const flightKeys = Object.keys(flightFields);
 
 /** A flight has either a time or its watches. Read from the source, so that a time with a mistake is still a time. */
 export const checkFlightTimes: EntryCheck = (_draft, source) => {
@@ -23,6 +27,9 @@ export const checkFlightTimes: EntryCheck = (_draft, source) => {
         }),
       ];
     if (time || watches) return [];
+    // A key that is nearly one of them is told to be misspelt, and that is all that is wrong.
+    const meant = flight.pairs.map(({ key }) => didYouMean(key.text, flightKeys));
+    if (meant.includes('time') || meant.includes('watches')) return [];
     return [
       problemAt(source, path, 'key', 'time-missing', {
         message: `${fieldName(source, path)} has no time. Write \`time: 41.7 s\`, or \`watches: [41.62 s, 41.80 s]\` where several were read.`,

@@ -1,5 +1,6 @@
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
+import { nodeAt } from '../source/locate.ts';
 import { designsOf } from '../understand/setup-designs.ts';
 import type { EntryCheck } from './entry-checks.ts';
 
@@ -15,6 +16,9 @@ export const checkSkeins: EntryCheck = (draft, source) =>
         const given = [section, skein.length !== undefined, skein.mass !== undefined].filter(Boolean).length;
         if (given >= 2) return [];
         const path = [...at('motors'), index, 'skein'];
+        // What is wrong with a field of the skein is told there; corrected, it may be all that is needed.
+        const written = nodeAt(source, path);
+        if (written?.kind === 'map' && written.pairs.some(({ key }) => !(key.text in skein))) return [];
         return [
           problemAt(source, path, 'key', 'skein-incomplete', {
             message: `${fieldName(source, path)}: too little is given to reckon with it. Write two of these: \`strip\` with \`strands\`, \`length\`, \`mass\`.`,

@@ -61,7 +61,7 @@ export const checkWingAgrees: EntryCheck = (draft, source) =>
     return problems;
   });
 
-/** Projected span and area of both halves, m and m²; null where a panel could not be read. */
+/** Projected span and area of both halves, m and m²; null where a panel could not be read or none reaches outwards. */
 function panelSums(design: DesignDraft): { readonly span: number; readonly area: number } | null {
   const panels = design.wing?.panels;
   if (panels === undefined) return null;
@@ -72,7 +72,7 @@ function panelSums(design: DesignDraft): { readonly span: number; readonly area:
     span += projected;
     area += (projected * (panel.root.value + panel.tip.value)) / 2;
   }
-  return { span, area };
+  return span > 0 ? { span, area } : null;
 }
 
 function compared(

@@ -70,10 +70,11 @@ function ofIssue(context: IssueContext, issue: z.core.$ZodIssue, above: Path): P
       return ofAlternatives(context, issue, path);
     case 'invalid_type':
       return [issue.input === undefined ? missing(context, path) : wrongShape(context, path, issue.input)];
+    // A map with a key `length` passes for a list there; that it is none is told by another issue.
     case 'too_big':
-      return [tooMany(context, path, issue)];
+      return Array.isArray(issue.input) ? [tooMany(context, path, issue)] : [];
     case 'too_small':
-      return [wrongShape(context, path, issue.input)];
+      return !Array.isArray(issue.input) ? [] : [wrongShape(context, path, issue.input)];
     case 'invalid_key':
     case 'invalid_element':
       return issue.issues.flatMap((inner) => ofIssue(context, { ...inner, path: [] }, path));

@@ -7,6 +7,35 @@ import { allTold, entryOf, smallestEntry } from '../written.ts';
 const more = (lines: string) => allTold(entryOf(`${smallestEntry}\n${lines}`));
 const changed = (from: string, to: string) => allTold(entryOf(smallestEntry.replace(from, to)));
 
+describe('one mistake', () => {
+  const codes = (lines: readonly string[]) => lines.map((line) => line.split(': ')[0]);
+
+  it('in the key of a mass or a time is no missing mass or time too', () => {
+    expect(codes(changed('airframe', 'airfame'))).toEqual(['6:9 unknown-key']);
+    expect(codes(more('flights:\n  - { number: 1, date: 2027-05-09, times: 12 s }'))).toEqual([
+      '9:36 unknown-key',
+    ]);
+    expect(codes(more('flights:\n  - { number: 1, date: 2027-05-09, watch: 12 s }'))).toEqual([
+      '9:36 unknown-key',
+    ]);
+  });
+
+  it('in a skein is no skein of which too little is given', () => {
+    const skein = (fields: string) => codes(changed('{ count: 2 }', `{ count: 2, skein: { ${fields} } }`));
+    expect(skein('length: 300 mm, mass: 4')).toEqual(['7:53 missing-unit']);
+    expect(skein('length: 300 mm, mas: 4 g')).toEqual(['7:47 unknown-key']);
+    expect(skein('length: 300 mm')).toEqual(['7:22 skein-incomplete']);
+  });
+
+  it('in the panels is no span of nothing', () => {
+    expect(codes(changed('span: 1.2 m', 'span: 1.2 m, panels: []'))).toEqual(['5:30 empty-field']);
+    const map = 'panels: { length: 900 mm, root: 300 mm, tip: 300 mm }';
+    expect(codes(changed('span: 1.2 m', `span: 1.2 m, ${map}`))).toEqual(['5:30 wrong-shape']);
+    const upright = 'panels: [{ length: 600 mm, root: 300 mm, tip: 300 mm, dihedral: 95° }]';
+    expect(codes(changed('span: 1.2 m', `span: 1.2 m, ${upright}`))).toEqual(['5:86 improbable-value']);
+  });
+});
+
 describe('the entry by itself', () => {
   it('the smallest one has no problem', () => {
     expect(allTold(entryOf(smallestEntry))).toEqual([]);
