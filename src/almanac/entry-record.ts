@@ -11,35 +11,50 @@ export function recordEntry({ read, contender, figures }: Entrant, judged: Judge
     const verdict = judgedByNumber.get(flight.number);
     // A flight added to an entry after its challenge became final has no part in the frozen result.
     if (verdict === undefined) return [];
+    const ofFlight = whenAsked(() => figures.flight({ flight, official: verdict.official }, verdict.setup));
     return [
       {
         flight,
         judged: verdict,
-        figures: figures.flight({ flight, official: verdict.official }, verdict.setup),
+        get figures() {
+          return ofFlight();
+        },
       },
     ];
   });
   const standsFor = judged.bestCounted ?? judged.bestProvisional;
-  let html: string | undefined;
   const best = flights.find(({ flight }) => flight.number === standsFor);
+  const headline = whenAsked(() =>
+    figures.headline(
+      best === undefined ? null : { flight: best.flight, official: best.judged.official },
+      judged.headlineSetup,
+    ),
+  );
+  const html = whenAsked(() => textOfSection(entry.body));
   return {
     entry,
     challenge: entry.challenge,
     ruling,
     judged,
     headline: entry.setups.find(({ id }) => id === judged.headlineSetup) ?? entry.setups[0],
-    figures: figures.headline(
-      best === undefined ? null : { flight: best.flight, official: best.judged.official },
-      judged.headlineSetup,
-    ),
+    get figures() {
+      return headline();
+    },
     setupFigures: entry.setups.map(({ id }) => figures.model(id)),
     flights,
     photos: read.photos,
-    // Rendering takes longer than all the rest together, and checking shows no page: so it waits for the first reader.
     get html() {
-      html ??= textOfSection(entry.body);
-      return html;
+      return html();
     },
     junior,
+  };
+}
+
+/** Figures of flights and text take longer than all the rest, and checking shows no page: so they wait for the first reader. */
+function whenAsked<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
   };
 }

@@ -4,6 +4,7 @@ import { join, resolve } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Almanac, EntryRecord } from '../../src/almanac/almanac.ts';
 import { readAlmanac } from '../../src/almanac/read-almanac.ts';
+import { isPresent } from '../../src/figures/figure.ts';
 import { entryFile, inFolder, soundFolder } from '../entries/content-folder.ts';
 
 const museum = resolve(import.meta.dirname, '../cases/format-1');
@@ -151,6 +152,24 @@ describe('old addresses', () => {
     expect(leftOut).toEqual([{ challenge: 'haul', entry: 'dotterel' }]);
     expect(redirects.get('/entries/hop/dotterel/')).toBe('/entries/haul/dotterel/');
     expect(redirects.has('/entries/haul/dotterel/')).toBe(false);
+  });
+});
+
+describe('test glides', () => {
+  it('give the sinking speed of their setup and of later ones, timed by the challenge’s watch', async () => {
+    const almanac = await readAlmanac({ content: museum, now });
+    const reedling = entryOf(almanac, 'long-haul-2027', 'reedling');
+    // One glide, from 3.0 m in 9.5 s, thrown before setup b; one throw is no surer than 20 %, and a watch there has 0.15 s.
+    const setups = reedling.flights.map(({ judged }) => judged.setup);
+    expect(new Set(setups)).toEqual(new Set([null, 'b']));
+    for (const { figures } of reedling.flights) {
+      const sink = figures.entry.get('sink-speed');
+      if (!isPresent(sink)) throw new Error('no sinking speed');
+      expect(sink.value).toBeCloseTo(3 / 9.5, 12);
+      expect(sink.u / sink.value).toBeCloseTo(0.2, 6);
+      const share = sink.shares.find(({ input }) => input === 'the times of the test glides')?.share;
+      expect(share).toBeCloseTo((0.15 / 9.5 / 0.2) ** 2, 6);
+    }
   });
 });
 
