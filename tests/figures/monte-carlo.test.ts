@@ -181,10 +181,10 @@ describe('the law of propagation agrees within 10 % with a Monte Carlo run', { t
 
   it('for motors with bench logs, and a batch with a torque test', () => {
     const tight = [measured('turns', 800, 8)];
-    // Pulls evenly for 20 s, is at rest for 20 s; a torque that falls evenly.
-    const thrust = Array.from({ length: 41 }, (_, time) => ({
-      time,
-      thrust: time > 0 && time < 21 ? 0.6 : 0,
+    // Pulls evenly for 24 s, is at rest for 16 s, read five times a second; a torque that falls evenly.
+    const thrust = Array.from({ length: 201 }, (_, index) => ({
+      time: index / 5,
+      thrust: index > 0 && index < 120 ? 0.6 : 0,
     }));
     const torque = [
       { turns: 900, torque: 0.09 },
@@ -196,10 +196,13 @@ describe('the law of propagation agrees within 10 % with a Monte Carlo run', { t
     const tested = {
       file: 'skein.csv',
       strands: 10,
-      length: measured('length', 0.4, 0.004),
+      length: measured('length', 0.4, 0.001),
       mass: measured('mass', 0.012, 0.0001),
       cycle: null,
-      points: torque,
+      points: [
+        { turns: 735, torque: 0.06 },
+        { turns: 0, torque: 0 },
+      ],
       calibration: 0.03,
     };
     const example = subject({
@@ -209,11 +212,11 @@ describe('the law of propagation agrees within 10 % with a Monte Carlo run', { t
           motor({ breakTurns: tight, rotation: 'clockwise', propeller, thrustLog, torqueLog }),
           motor({
             count: 1,
-            breakTurns: tight,
+            breakTurns: [],
             rotation: 'clockwise',
             propeller,
             thrustLog,
-            skein: skein({ batch: 'fen-a' }),
+            skein: skein({ batch: 'fen-a', length: measured('length', 0.48, 0.001) }),
           }),
         ],
       },
@@ -222,7 +225,7 @@ describe('the law of propagation agrees within 10 % with a Monte Carlo run', { t
         thrust: new Map([['thrust.csv', { points: thrust, calibration: 0.02 }]]),
         torque: new Map([['torque.csv', { points: torque, calibration: 0.03 }]]),
       },
-      flown: flown({ turns: [measured('turns', 700, 3)] }),
+      flown: flown({ turns: [measured('turns', 850, 3)] }),
     });
     const compared = compare(example, 6000);
     for (const id of [
@@ -235,6 +238,7 @@ describe('the law of propagation agrees within 10 % with a Monte Carlo run', { t
     ])
       expect(compared).toContain(`${id} of motor 1`);
     expect(compared).toContain('static-figure-of-merit of motor 1');
+    expect(compared).toContain('energy-per-gram-of-rubber of motor 2');
     expect(compared).toContain('net-torque-offset');
   });
 
