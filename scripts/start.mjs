@@ -23,5 +23,11 @@ if (script === undefined || !/^[a-z-]+$/.test(name) || !existsSync(script)) {
 }
 
 keepCompiled();
+// Who reads the beginning and closes the pipe has seen enough.
+process.stdout.on('error', (error) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(0);
+});
+
 const { main } = await import(script.href);
 process.exitCode = await main(rest);
