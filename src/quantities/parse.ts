@@ -1,6 +1,6 @@
 import { exampleOf, exampleWithUncertainty, nounOf } from './accepted.ts';
 import { faultOf, shown } from './fault.ts';
-import { type Floor, floorOf } from './floors.ts';
+import { type Floor, floorOf, mayBeZero } from './floors.ts';
 import { longestNumber } from './number.ts';
 import type { Fault, Kind, Parsed, Quantity } from './quantity.ts';
 import { readMagnitude, type Subject } from './read-magnitude.ts';
@@ -148,6 +148,7 @@ function finished(reading: Reading, u: number, subject: Subject, options: ParseO
   }
   const mayBeNegative = options.negative ?? (signed.includes(kind) || options.floor === 'balance');
   if (value < 0 && !mayBeNegative) return impossible(`${nounOf(kind)} cannot be negative here`);
+  if (value === 0 && !mayBeZero(options.floor)) return impossible(`${nounOf(kind)} is above zero here`);
   return { kind, value, u, origin: 'measured', written: text.trim() };
 }
 

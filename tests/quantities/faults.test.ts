@@ -30,6 +30,23 @@ describe('the fault', () => {
     });
   });
 
+  it('impossible-value of a thing that measures nothing', () => {
+    const parsed = parseQuantity('0 m', 'length', { floor: 'span' });
+    expect(parsed).toMatchObject({
+      ok: false,
+      fault: { code: 'impossible-value', message: '"0 m" is impossible: a length is above zero here.' },
+    });
+    expect(parseQuantity('0 g', 'mass', { floor: 'mass' }).ok).toBe(false);
+    // A pointed tip, a balance at the leading edge, a level tailplane.
+    for (const [kind, floor] of [
+      ['length', 'chord'],
+      ['length', 'balance'],
+      ['angle', 'angle'],
+    ] as const)
+      expect(parseQuantity(kind === 'angle' ? '0°' : '0 mm', kind, { floor }).ok).toBe(true);
+    expect(parseQuantity('0 m', 'length').ok).toBe(true);
+  });
+
   it('unknown-unit of a bare number', () => {
     expect(faultOf('4 times', 'number')?.message).toBe(
       '"4 times" has a unit that is not known, "times": a number is written bare, such as "3.2".',
