@@ -5,11 +5,10 @@ import { patternOf } from '../problems/issues-to-problems.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Path, SourceDocument } from '../source/source.ts';
-import type { EntryCheck } from './entry-checks.ts';
 import { likelyUnits, type PlausibleRange, plausibleRanges } from './plausible-ranges.ts';
 
 /** Values far outside what such things measure: mostly a slip of the unit, which is then offered. */
-export const checkImprobableValues: EntryCheck = (draft, source) => {
+export function checkImprobableValues(draft: object, source: SourceDocument): Problem[] {
   const problems: Problem[] = [];
   const visit = (value: unknown, path: Path): void => {
     if (typeof value !== 'object' || value === null) return;
@@ -25,13 +24,14 @@ export const checkImprobableValues: EntryCheck = (draft, source) => {
   };
   visit(draft, []);
   return problems;
-};
+}
 
 function isQuantity(value: object): value is Quantity {
   return 'origin' in value && 'written' in value && 'u' in value;
 }
 
 function checkQuantity(source: SourceDocument, quantity: Quantity, path: Path): Problem[] {
+  if (quantity.kind === 'share' && path.at(-1) === 'balance') return [];
   const range = plausibleRanges.get(patternOf(path[0] === 'setups' ? path.slice(1) : path));
   if (range === undefined || isIn(range, quantity.value)) return [];
   const suggestion = otherUnit(quantity, range);

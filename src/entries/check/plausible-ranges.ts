@@ -13,12 +13,17 @@ const flightTime = range(0.5, 3600, 'flights on rubber last from about a second 
 const airTemperature = range(233, 323, 'models are flown between about −40 °C and 50 °C');
 const modelMass = range(0.0005, 10, 'models on rubber weigh from half a gram to 10 kg');
 const chordLength = range(0.01, 1.5, 'chords of such wings measure from 10 mm to 1.5 m');
+const balanceLength = range(-3, 3, 'models balance within 3 m of the leading edge');
+const stripWidth = range(0.0003, 0.03, 'rubber strip is from 0.3 mm to 30 mm wide');
+const stripThickness = range(0.0003, 0.005, 'rubber strip is from 0.3 mm to 5 mm thick');
+const testLength = range(0.01, 5, 'pieces of rubber are tested at lengths from 10 mm to 5 m');
+const testMass = range(0.00001, 0.5, 'pieces of rubber that are tested weigh from 0.01 g to 500 g');
 const surfaceArm = range(0.02, 5, 'such arms measure from 20 mm to 5 m');
 const turnsOfSkein = range(5, 10000, 'skeins are wound to between five and some thousand turns');
 
 /**
- * Ranges by the field's path, places in lists left out; a setup's fields have those of the entry. Wide on purpose: they
- * catch slips of the unit, not unusual models. Common practice, no source.
+ * Ranges by the field's path, places in lists left out; a setup's fields have those of the entry, a batch's path begins at
+ * the batch. Wide on purpose: they catch slips of the unit, not unusual models. Common practice, no source.
  */
 export const plausibleRanges: ReadonlyMap<string, PlausibleRange> = new Map([
   ['wing.span', range(0.15, 15, 'models on rubber span from 15 cm to 15 m')],
@@ -35,6 +40,9 @@ export const plausibleRanges: ReadonlyMap<string, PlausibleRange> = new Map([
   ['tailplane.incidence', range(-0.35, 0.35, 'tailplanes are set within 20° of the fuselage')],
   ['fin.area', range(0.00005, 2, 'fins have from 0.5 cm² to 2 m²')],
   ['fin.arm', surfaceArm],
+  ['balance', balanceLength],
+  ['flights.balance', balanceLength],
+  ['glides.balance', balanceLength],
   ['nose', range(0.01, 3, 'noses measure from 10 mm to 3 m')],
   ['mass.airframe', modelMass],
   ['mass.flying', modelMass],
@@ -42,8 +50,16 @@ export const plausibleRanges: ReadonlyMap<string, PlausibleRange> = new Map([
   ['trim.side-thrust', range(-0.35, 0.35, 'thrust lines are set within 20°')],
   ['motors.at', range(0, 7, 'motors sit within 7 m of the centre line')],
   ['motors.hooks', range(0.03, 3, 'hooks are from 30 mm to 3 m apart')],
-  ['motors.skein.strip.width', range(0.0003, 0.03, 'rubber strip is from 0.3 mm to 30 mm wide')],
-  ['motors.skein.strip.thickness', range(0.0003, 0.005, 'rubber strip is from 0.3 mm to 5 mm thick')],
+  ['motors.skein.strip.width', stripWidth],
+  ['motors.skein.strip.thickness', stripThickness],
+  ['strip.width', stripWidth],
+  ['strip.thickness', stripThickness],
+  ['density', range(800, 1300, 'rubber has a density from 0.8 g/cm³ to 1.3 g/cm³')],
+  ['stretch-tests.length', testLength],
+  ['stretch-tests.mass', testMass],
+  ['stretch-tests.temperature', airTemperature],
+  ['torque-tests.length', testLength],
+  ['torque-tests.mass', testMass],
   ['motors.skein.length', range(0.03, 5, 'skeins measure from 30 mm to 5 m')],
   ['motors.skein.mass', range(0.0001, 1, 'skeins weigh from a tenth of a gram to 1 kg')],
   ['motors.break-turns', turnsOfSkein],
@@ -65,6 +81,7 @@ export const plausibleRanges: ReadonlyMap<string, PlausibleRange> = new Map([
   ['flights.mass', modelMass],
   ['flights.release.stagger', range(0, 60, 'motors are let go within a minute')],
   ['flights.weather.wind', range(0, 20, 'models are flown in winds up to 20 m/s')],
+  ['flights.weather.humidity', range(0, 1, 'relative humidity goes from 0 % to 100 %')],
   ['flights.weather.temperature', airTemperature],
   ['flights.weather.pressure', range(50000, 110000, 'air at flying places has from 500 hPa to 1100 hPa')],
   [
@@ -84,6 +101,7 @@ export const likelyUnits: Readonly<Partial<Record<Kind, readonly string[]>>> = {
   time: ['s', 'min'],
   speed: ['m/s', 'km/h'],
   temperature: ['°C', '°F', 'K'],
+  density: ['g/cm3', 'kg/m3'],
   pressure: ['hPa', 'kPa', 'mmHg', 'inHg'],
   angle: ['°', 'rad'],
 };

@@ -1,4 +1,5 @@
 import type { Batch } from '../../model/batch.ts';
+import { checkImprobableValues } from '../check/improbable-values.ts';
 import { usualCalibration } from '../logs/read-log.ts';
 import type { Problem } from '../problems/problem.ts';
 import { batch as schema } from '../schema/batch.ts';
@@ -13,7 +14,8 @@ export function understandBatch(
   source: SourceDocument,
   { id }: { readonly id: string },
 ): { readonly batch: Batch | null; readonly problems: readonly Problem[] } {
-  const { complete, problems } = readFields(source, schema);
+  const { complete, draft, problems: ofFields } = readFields(source, schema);
+  const problems = [...ofFields, ...checkImprobableValues(draft, source)];
   if (complete === null) return { batch: null, problems };
   const batch: Batch = {
     id,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { allTold, entryOf, smallestEntry } from '../written.ts';
+import { allTold, batchOf, entryOf, smallestEntry } from '../written.ts';
 
 // What is checked is content format 1; the wording is this project's own. Places were counted by hand: the first line
 // of front matter is line 2, the smallest entry fills lines 2 to 7.
@@ -209,6 +209,17 @@ flights:
 });
 
 describe('an improbable value', () => {
+  it('is asked about in the weather, in a balance, in a batch of rubber', () => {
+    const codes = (lines: readonly string[]) => lines.map((line) => line.split(': ')[0]);
+    const flight = 'flights: [{ number: 1, date: 2027-05-09, time: 9 s, weather: { humidity: 162 % } }]';
+    expect(codes(more(flight))).toEqual(['8:74 improbable-value']);
+    expect(more('balance: 30 m')[0]).toContain('Did you mean "30 cm"?');
+    expect(more('balance: 138 %')).toEqual([]);
+    const batch = 'label: Fen A\nstrip: { width: 32 mm, thickness: 1 mm }\ndensity: 93 g/cm3';
+    expect(codes(allTold(batchOf(batch)))).toEqual(['3:17 improbable-value', '4:10 improbable-value']);
+    expect(batchOf(batch).batch).not.toBeNull();
+  });
+
   it('is asked about, with the likely unit', () => {
     expect(changed('1.2 m', '320 m')).toEqual([
       '5:15 improbable-value: `wing.span` is "320 m", which is improbable: models on rubber span from 15 cm to 15 m. Did you mean "320 cm"?\n-> 320 cm',
