@@ -1,4 +1,5 @@
 import type { PhotoFault, PhotoReading } from '../photos/photo-reading.ts';
+import { didYouMean } from '../problems/did-you-mean.ts';
 import { problemOver } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { ProblemCode } from '../problems/problem-codes.ts';
@@ -48,6 +49,15 @@ export function isPlainName(name: string): boolean {
   return !/[/\\]|^\.|\.\./.test(name) && name.length <= 100;
 }
 
+/** A name without what makes two names look alike: case, and whether an accent is part of its letter. */
+function folded(name: string): string {
+  return name.normalize('NFC').toLowerCase();
+}
+
+function endingOf(name: string): string {
+  return name.slice(name.lastIndexOf('.')).toLowerCase();
+}
+
 /** The problem of a name that no file beside the text has. */
 export function missingFile(
   source: SourceDocument,
@@ -56,8 +66,19 @@ export function missingFile(
   code: ProblemCode,
 ): Problem {
   const beside = namesBeside(source, from);
-  const near = beside.find((other) => other.toLowerCase() === name.toLowerCase()) ?? null;
-  const hint = near === null ? '' : ` There is "${near}": names must agree in upper and lower case.`;
+  const same = beside.find((other) => folded(other) === folded(name));
+  const near =
+    same ??
+    didYouMean(
+      name,
+      beside.filter((other) => endingOf(other) === endingOf(name)),
+    );
+  const hint =
+    near === null
+      ? ''
+      : same === undefined
+        ? ` Did you mean "${near}"?`
+        : ` There is "${near}": names must agree in upper and lower case${near.toLowerCase() === name.toLowerCase() ? '' : ', and letters with accents in how they are put together, so name the file without them'}.`;
   return problemOver(source, node.start, node.end, code, {
     message: `"${name}" is named here, but there is no such file beside this one.${hint}`,
     found: name,

@@ -145,6 +145,20 @@ describe('a mistake costs what it touches and no more', () => {
     expect(content.files.find(({ file }) => file.endsWith('b.jpg'))?.fate).toBe('left-out');
   });
 
+  it('a photo that is not there is looked for among those that are', async () => {
+    const content = await contentOf({
+      'entries/haul/plover/entry.md': entryFile(
+        'Plover',
+        'photos: [{ file: bnch.jpg, alt: a }, { file: "fl\u00fcgel.jpg", alt: b }, { file: wing.png, alt: c }]',
+      ),
+      'entries/haul/plover/bench.jpg': photo,
+      'entries/haul/plover/flu\u0308gel.jpg': photo,
+    });
+    const missing = content.problems.filter(({ code }) => code === 'photo-missing');
+    expect(missing.map(({ suggestion }) => suggestion)).toEqual(['bench.jpg', 'flu\u0308gel.jpg', null]);
+    expect(missing[1]?.message).toContain('letters with accents in how they are put together');
+  });
+
   it('the thirteenth photo and those after it are left out', async () => {
     const names = Array.from({ length: 14 }, (_, index) => `p${index}.jpg`);
     const content = await contentOf({
