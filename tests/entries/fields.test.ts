@@ -79,6 +79,24 @@ describe('a field of an entry', () => {
   });
 });
 
+describe('a list', () => {
+  it('is put in brackets where its items would be right', () => {
+    expect(more('onboard: release, dethermaliser')).toEqual([
+      '8:10 wrong-shape: `onboard`: "release, dethermaliser" is read as one value. Write several in brackets, `[release, dethermaliser]`.\n-> [release, dethermaliser]',
+    ]);
+    const turns =
+      'flights:\n  - { number: 1, date: 2027-05-09, time: 12 s }\n  - number: 2\n    date: 2027-05-09\n    time: 12 s';
+    expect(more(`${turns}\n    turns: 540, 54 x 10`)[0]).toMatch(/^13:12 wrong-shape: .* `\[540, 54 x 10\]`/);
+    expect(more('onboard: release, gps')[0]).toMatch(/^8:10 unknown-word/);
+  });
+
+  it('shows in an item of another shape how the list is written', () => {
+    expect(more('photos:\n  - bench.jpg')[0]).toMatch(
+      /^9:5 wrong-shape: photo 1 should be a map .* Write it like `photos: \[\{ file: bench\.jpg, alt: /,
+    );
+  });
+});
+
 describe('a quantity in a field', () => {
   it('needs a unit', () => {
     expect(more('nose: 310')).toEqual([
@@ -198,9 +216,26 @@ describe('a field of the site', () => {
     ]);
   });
 
+  it('is an address without what follows a path, or a mail address without what precedes it', () => {
+    expect(site('address: https://a.example/b/?c#d')).toEqual([
+      '4:10 not-a-link: `address`: "https://a.example/b/?c#d" goes on behind the path with "?c#d". Write the address without it. Did you mean "https://a.example/b/"?\n-> https://a.example/b/',
+    ]);
+    expect(site('address: https://a.example/b')).toEqual([]);
+    expect(site('send-to: mailto:a@b.example')).toEqual([
+      '4:10 not-a-mail-address: `send-to`: "mailto:a@b.example" is not a mail address. Write a mail address, such as entries@fenside.example. Did you mean "a@b.example"?\n-> a@b.example',
+    ]);
+  });
+
+  it('is told where its value is a remark', () => {
+    expect(site('accent: #8a3b12')).toEqual([
+      '4:1 empty-field: `accent`: nothing is written here: what follows a space and `#` is a remark, so put the value in quotes; leave it out where you have nothing to say. Write it like `accent: "#8a3b12"`.\n-> accent: "#8a3b12"',
+    ]);
+    expect(site('accent: # later')[0]).toContain('nothing is written here; leave it out');
+  });
+
   it('says the format, and knows no other than 1', () => {
     expect(allTold(understandSite(sourceOf('format: 2\ntitle: Long Haul')))).toEqual([
-      '2:9 unknown-word: `format`: "2" is not a word known here. Write 1.',
+      '2:9 unknown-word: `format`: "2" is not a content format that this version of the generator reads. Write 1, or take a version that reads it.',
     ]);
   });
 });

@@ -10,16 +10,14 @@ export function checkNameOfNews(
 ): Problem[] {
   if (draft.date === undefined || id.startsWith(`${draft.date}-`)) return [];
   const named = /^\d{4}-\d{2}-\d{2}(?=-)/.exec(id)?.[0];
-  const wrong =
-    named === undefined
-      ? `the file's name "${id}.md" does not begin with it`
-      : `the file's name says ${named}`;
+  // A name without any date is told to be a bad name where the folder is listed.
+  if (named === undefined) return [];
   return [
     problemAt(source, ['date'], 'value', 'name-differs', {
-      message: `\`date\` is ${draft.date}, but ${wrong}. Correct the date, or name the file like "${draft.date}-a-few-words.md".`,
+      message: `\`date\` is ${draft.date}, but the file's name says ${named}. Correct the date, or name the file like "${draft.date}-a-few-words.md".`,
       found: draft.date,
-      accepted: named ?? `a file name that begins with ${draft.date}-`,
-      suggestion: named ?? null,
+      accepted: named,
+      suggestion: named,
     }),
   ];
 }

@@ -1,6 +1,8 @@
 import * as z from 'zod';
 import { describedAt, keysAt, mayBeAbsent, schemasAt } from '../schema/field-at.ts';
 import type { Refusal } from '../schema/leaf.ts';
+import { lineEnd } from '../source/line-index.ts';
+import { nodeAt } from '../source/locate.ts';
 import type { Path, SourceDocument } from '../source/source.ts';
 import { cutProblems, mostProblems } from './cut-problems.ts';
 import { didYouMean } from './did-you-mean.ts';
@@ -63,7 +65,9 @@ function ofIssue(context: IssueContext, issue: z.core.$ZodIssue, above: Path): P
   switch (issue.code) {
     case 'custom':
       if (issue.input === '') return [wrongShape(context, path, '')];
-      return [ofRefusal(context.source, path, issue.params as unknown as Refusal)];
+      return [
+        listMeant(context, path) ?? ofRefusal(context.source, path, issue.params as unknown as Refusal),
+      ];
     case 'unrecognized_keys':
       return issue.keys.slice(0, mostProblems + 1).map((key) => unknownKey(context, path, key));
     case 'invalid_union':
@@ -81,6 +85,24 @@ function ofIssue(context: IssueContext, issue: z.core.$ZodIssue, above: Path): P
     default:
       return [wrongShape(context, path, issue.input)];
   }
+}
+
+/** Several values written as one text with commas, where a list of them would be accepted; null where that is not so. */
+function listMeant(context: IssueContext, path: Path): Problem | null {
+  const above = path.slice(0, -1);
+  const written = path.at(-1) === 0 ? nodeAt(context.source, above) : null;
+  if (written?.kind !== 'scalar') return null;
+  const items = written.text.split(',').map((item) => item.trim());
+  const lists = schemasAt(context.schema, above).filter((form) => form instanceof z.ZodArray);
+  const accepted = items.every((item) => lists.some(({ element }) => z.safeParse(element, item).success));
+  if (items.length < 2 || !accepted) return null;
+  const list = `[${items.join(', ')}]`;
+  return problemAt(context.source, above, 'value', 'wrong-shape', {
+    message: `${fieldName(context.source, above)}: "${written.text}" is read as one value. Write several in brackets, \`${list}\`.`,
+    found: written.text,
+    accepted: 'a single value, or a list in brackets',
+    suggestion: list,
+  });
 }
 
 /** A refused text: the field's name, then what its reader said. */
@@ -163,7 +185,9 @@ function tooMany(
 }
 
 function wrongShape(context: IssueContext, path: Path, input: unknown): Problem {
-  const described = describedAt(context.schema, path);
+  // An item of a list goes by what its list says of itself.
+  const named = path.slice(0, path.findLastIndex((segment) => typeof segment === 'string') + 1);
+  const described = describedAt(context.schema, path) ?? describedAt(context.schema, named);
   const key = path.findLast((segment) => typeof segment === 'string') ?? '';
   const wanted = shapesInWords(schemasAt(context.schema, path));
   const name = fieldName(context.source, path);
@@ -172,7 +196,7 @@ function wrongShape(context: IssueContext, path: Path, input: unknown): Problem 
   const how = line === null ? '' : ` Write it like \`${line}\`.`;
   if (input === '' || (Array.isArray(input) && input.length === 0))
     return problemAt(context.source, path, 'value', 'empty-field', {
-      message: `${name}: nothing is written here${mayBeAbsent(context.schema, path) ? '; leave it out where you have nothing to say' : ', and it is required'}.${how}`,
+      message: `${name}: nothing is written here${hiddenByHash(context.source, path) ? ': what follows a space and `#` is a remark, so put the value in quotes' : ''}${mayBeAbsent(context.schema, path) ? '; leave it out where you have nothing to say' : ', and it is required'}.${how}`,
       found: '',
       accepted: wanted,
       suggestion: line,
@@ -183,6 +207,14 @@ function wrongShape(context: IssueContext, path: Path, input: unknown): Problem 
     accepted: wanted,
     suggestion: line,
   });
+}
+
+/** Whether a value vanished behind the `#` it begins with. */
+function hiddenByHash(source: SourceDocument, path: Path): boolean {
+  const node = nodeAt(source, path);
+  return (
+    node?.kind === 'scalar' && /^\s*#\S/.test(source.text.slice(node.end, lineEnd(source.text, node.end)))
+  );
 }
 
 function shapesInWords(forms: readonly z.core.$ZodType[]): string {

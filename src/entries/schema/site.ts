@@ -1,18 +1,31 @@
 import * as z from 'zod';
 import { fields } from './fields.ts';
-import { colour, fileName, link, mailAddress, slug, text } from './text-field.ts';
+import { leaf, refused, taken } from './leaf.ts';
+import { colour, fileName, link, mailAddress, siteAddress, slug, text } from './text-field.ts';
 import { word } from './word-field.ts';
+
+const format = () =>
+  leaf((written) =>
+    written === '1'
+      ? taken(written)
+      : refused<'1'>(
+          'unknown-word',
+          `"${written}" is not a content format that this version of the generator reads.`,
+          written,
+          '1, or take a version that reads it',
+        ),
+  );
 
 /** The club, the address, links and default units. */
 export const site = fields({
-  format: word(['1']).meta({
+  format: format().meta({
     title: 'Format',
     description: 'The version of the content format these files are written in',
     example: '1',
   }),
   title: text().meta({ title: 'Title', description: 'Of the whole site', example: 'Fenside Long Haul' }),
   club: text().meta({ title: 'Club', description: 'Who runs it', example: 'Fenside Flyers' }).optional(),
-  address: link()
+  address: siteAddress()
     .meta({
       title: 'Address',
       description: 'Where it is published; its path is the base path',

@@ -56,34 +56,53 @@ export const fileName = text;
 
 /** A web address, `https` or `http`. */
 export function link() {
+  return leaf(readLink);
+}
+
+/** The web address of a site, which ends with its path. */
+export function siteAddress() {
   return leaf((written): Reading<string> => {
-    if (
-      /^https?:\/\/[^\s/?#@"<>]+([/?#][^\s"<>]*)?$/i.test(written) &&
-      URL.canParse(written) &&
-      readText(written).ok
-    )
-      return taken(written);
+    const reading = readLink(written);
+    const tail = written.search(/[?#]/);
+    if (!reading.ok || tail < 0) return reading;
     return refused(
       'not-a-link',
-      `"${written}" is not an address of the web.`,
+      `"${written}" goes on behind the path with "${written.slice(tail)}".`,
       written,
-      'an address that starts with https:// or http://, such as https://video.example/abc',
-      /^(www\.)?[a-z0-9-]+(\.[a-z0-9-]+)+(\/\S*)?$/i.test(written) ? `https://${written}` : undefined,
+      'the address without it',
+      written.slice(0, tail),
     );
   });
+}
+
+function readLink(written: string): Reading<string> {
+  if (
+    /^https?:\/\/[^\s/?#@"<>]+([/?#][^\s"<>]*)?$/i.test(written) &&
+    URL.canParse(written) &&
+    readText(written).ok
+  )
+    return taken(written);
+  return refused(
+    'not-a-link',
+    `"${written}" is not an address of the web.`,
+    written,
+    'an address that starts with https:// or http://, such as https://video.example/abc',
+    /^(www\.)?[a-z0-9-]+(\.[a-z0-9-]+)+(\/\S*)?$/i.test(written) ? `https://${written}` : undefined,
+  );
 }
 
 /** An address of electronic mail. */
 export function mailAddress() {
   return leaf(
     (written): Reading<string> =>
-      /^[^\s@<>"]+@[^\s@<>".]+(\.[^\s@<>".]+)+$/.test(written)
+      /^[^\s@<>":]+@[^\s@<>".]+(\.[^\s@<>".]+)+$/.test(written)
         ? taken(written)
         : refused(
             'not-a-mail-address',
             `"${written}" is not a mail address.`,
             written,
             'a mail address, such as entries@fenside.example',
+            /^mailto:(.+)$/i.exec(written)?.[1],
           ),
   );
 }
