@@ -27,6 +27,28 @@ describe('between files', () => {
     ]);
   });
 
+  it('a flight names a round of its challenge, and none where there are none', async () => {
+    const flight = (round: string) =>
+      entryFile('Teal', `flights: [{ number: 1, date: 2027-05-09, time: 12 s, round: ${round} }]`);
+    expect(await problemsOf({ 'entries/haul/teal/entry.md': flight('r1') })).toEqual([
+      {
+        code: 'unknown-round',
+        file: 'entries/haul/teal/entry.md',
+        line: 8,
+        message: '`round` in flight 1 is "r1", but "Long Haul" is flown without rounds: leave the round out.',
+      },
+    ]);
+    const rounds =
+      'scoring: { method: rounds }\nrounds: [{ id: r1, maximum: 180 s }, { id: r2, maximum: 180 s }]';
+    const challenge = `---\ntitle: Rounds\nopens: 2027-03-01\ncloses: 2027-10-31\n${rounds}\n---\n`;
+    const inRounds = { 'challenges/rounds.md': challenge };
+    expect(await problemsOf({ ...inRounds, 'entries/rounds/teal/entry.md': flight('r2') })).toEqual([]);
+    const [problem] = await problemsOf({ ...inRounds, 'entries/rounds/teal/entry.md': flight('rr2') });
+    expect(problem?.message).toBe(
+      '`round` in flight 1 is "rr2", but "Rounds" has no such round; it has r1, r2. Did you mean "r2"?',
+    );
+  });
+
   it('a ruling needs its entry', async () => {
     expect(await problemsOf({ 'rulings/haul/plower.md': '---\nflights: []\n---\n' })).toEqual([
       {

@@ -7,6 +7,7 @@ import { unknownChallenge } from './unknown-challenge.ts';
 import { unknownEntry } from './unknown-entry.ts';
 import { unknownFlight } from './unknown-flight.ts';
 import { unknownReference } from './unknown-reference.ts';
+import { unknownRound } from './unknown-round.ts';
 import { unusedFile } from './unused-file.ts';
 
 /** All rules between files. A new one is a file of its own and a line here. */
@@ -17,6 +18,7 @@ export const folderChecks: readonly FolderCheck[] = [
   unknownFlight,
   unknownBatch,
   unknownReference,
+  unknownRound,
   builderDiffers,
   formerNameTaken,
   unusedFile,

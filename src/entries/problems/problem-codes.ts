@@ -156,6 +156,7 @@ export const problemCodes = {
   'unknown-entry': error('file', 'A ruling belongs to an entry that does not exist.'),
   'unknown-flight': error('nothing', 'A ruling names a flight that the entry does not have.'),
   'unknown-batch': error('nothing', 'A motor names a batch of rubber that does not exist.'),
+  'unknown-round': error('nothing', 'A flight names a round that its challenge does not have.'),
   'unknown-reference': error('nothing', 'A file names a challenge or entry that does not exist.'),
   'builder-differs': note('An entry names its builder otherwise than the builder’s own file.'),
   'logo-missing': error('photo', 'The site names a logo that is not there.'),
