@@ -26,6 +26,7 @@ export function readSource(file: string, written: string, split: Split): ReadSou
   const text = asText(file, written);
   const tooLarge = checkSize(text, limits.fileBytes);
   if (tooLarge !== null) return { source: null, problems: [tooLarge] };
+  if (/^[^\n]*\r[^\n]*$/.test(text.text)) return { source: null, problems: [oldLineEnds(text)] };
   const forbidden = checkCharacters(text, 0, text.text);
   const frame = checkFrame(text);
   if (frame !== null) return { source: null, problems: [frame, ...forbidden] };
@@ -123,6 +124,15 @@ function checkCharacters(text: Text, start: number, piece: string): Problem[] {
       accepted: 'text, tabs and line ends',
     }),
   );
+}
+
+function oldLineEnds(text: Text): Problem {
+  return problemOver(text, 0, 0, 'forbidden-character', {
+    message:
+      'All lines of the file end with a carriage return alone (U+000D), so that it is one long line: save it with the line ends of Unix (LF) or Windows (CRLF).',
+    found: 'U+000D',
+    accepted: 'lines that end with LF or CRLF',
+  });
 }
 
 function checkSize(text: Text, limit: number): Problem | null {

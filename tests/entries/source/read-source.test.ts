@@ -250,6 +250,11 @@ describe('what the YAML reader cannot read', () => {
 });
 
 describe('characters that cannot be seen', () => {
+  it('at the ends of all lines are one mistake', () => {
+    expect(problemsOf('---\ra: x\rb: y\r---\rText.\r')).toEqual(['forbidden-character 1:1-1:1']);
+    expect(problemsOf('---\r\na: x\r\n---\r\nText.')).toEqual([]);
+  });
+
   it('are refused with their place, in fields and in the text', () => {
     expect(problemsOf('---\na: x\u202ey\n---\n\u0007')).toEqual([
       'forbidden-character 2:5-2:6',
