@@ -133,7 +133,8 @@ function recordChallenge(
     result,
     frozen,
     entries: entrants.map((entrant) => recordEntry(entrant, result.entries.get(entrant.contender.entry.id)!)),
-    html: textOfSection(challenge.body),
+    // The front page shows the site's own text too: their footnotes must not meet.
+    html: textOfSection(challenge.body, 'challenge-'),
   };
 }
 
