@@ -34,21 +34,36 @@ export const treloarPoints: readonly (readonly [ratio: number, stress: number])[
 /** One kgf/cm² in Pa, exact. */
 const pascals = 98066.5;
 
+interface Stretch {
+  readonly from: number;
+  /** Force at its beginning, kgf/cm². */
+  readonly low: number;
+  readonly slope: number;
+  /** Work up to its beginning. */
+  readonly before: number;
+}
+
+/** The stretches between the points, the furthest first: that is where wound rubber is. */
+const stretches: readonly Stretch[] = treloarPoints
+  .slice(1)
+  .reduce<Stretch[]>((known, [to, high], index) => {
+    const [from, low] = treloarPoints[index]!;
+    const previous = known.at(-1);
+    const before = previous === undefined ? 0 : workAt(previous, from);
+    return [...known, { from, low, slope: (high - low) / (to - from), before }];
+  }, [])
+  .reverse();
+
+function workAt({ from, low, slope, before }: Stretch, ratio: number): number {
+  const step = ratio - from;
+  return before + step * (low + (slope * step) / 2);
+}
+
 /**
  * Work W(λ) = ∫σ dλ in J per m³ of unstretched rubber on the way to stretch λ: trapezoid between Treloar's points;
  * beyond the last one its slope goes on; 0 up to λ = 1.
  */
 export function treloarEnergy(ratio: number): number {
-  let work = 0;
-  for (let index = 1; index < treloarPoints.length; index++) {
-    const [from, low] = treloarPoints[index - 1]!;
-    const [to, high] = treloarPoints[index]!;
-    const goesOn = index === treloarPoints.length - 1;
-    const end = goesOn ? ratio : Math.min(ratio, to);
-    if (end <= from) break;
-    const step = end - from;
-    const slope = (high - low) / (to - from);
-    work += step * (low + (slope * step) / 2);
-  }
-  return work * pascals;
+  const stretch = stretches.find(({ from }) => ratio > from);
+  return stretch === undefined ? 0 : workAt(stretch, ratio) * pascals;
 }
