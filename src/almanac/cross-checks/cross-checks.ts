@@ -3,9 +3,19 @@ import { checkAcceptanceLapsed } from './acceptance-lapsed.ts';
 import type { CrossCheck, Crossed } from './cross-check.ts';
 import { checkDoesNotCount } from './does-not-count.ts';
 import { checkFlightInFuture } from './flight-in-future.ts';
+import { checkPhotoTwice } from './photo-twice.ts';
+import { checkSkeinMass } from './skein-mass.ts';
+import { checkTurnsNearBreak } from './turns-near-break.ts';
 
 /** Every check across text, figures and verdicts. A new one is one module and one line here. */
-const crossChecks: readonly CrossCheck[] = [checkDoesNotCount, checkAcceptanceLapsed, checkFlightInFuture];
+const crossChecks: readonly CrossCheck[] = [
+  checkDoesNotCount,
+  checkAcceptanceLapsed,
+  checkFlightInFuture,
+  checkTurnsNearBreak,
+  checkSkeinMass,
+  checkPhotoTwice,
+];
 
 /** What all of them find about one entry. */
 export function crossCheck(crossed: Crossed): Problem[] {

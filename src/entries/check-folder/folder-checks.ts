@@ -1,4 +1,5 @@
 import { builderDiffers } from './builder-differs.ts';
+import { evidenceOnce } from './evidence-once.ts';
 import type { FolderCheck } from './folder-check.ts';
 import { formerNameTaken } from './former-name-taken.ts';
 import { siteFileMissing } from './site-file-missing.ts';
@@ -20,6 +21,7 @@ export const folderChecks: readonly FolderCheck[] = [
   unknownReference,
   unknownRound,
   builderDiffers,
+  evidenceOnce,
   formerNameTaken,
   unusedFile,
 ];

@@ -2,6 +2,7 @@ import type { Problem } from '../problems/problem.ts';
 import type { SourceDocument } from '../source/source.ts';
 import type { EntryDraft } from '../understand/setup-designs.ts';
 import { checkBuildersOnce } from './builders-once.ts';
+import { checkFlightAfterSetup } from './flight-after-setup.ts';
 import { checkFlightNumbers } from './flight-numbers.ts';
 import { checkFlightSetups } from './flight-setups.ts';
 import { checkFlightTimes } from './flight-times.ts';
@@ -12,6 +13,7 @@ import { checkOneForEachMotor } from './one-for-each-motor.ts';
 import { checkSetupNames } from './setup-names.ts';
 import { checkSkeins } from './skeins.ts';
 import { checkStabiliser } from './stabiliser.ts';
+import { checkWatchesAgree } from './watches-agree.ts';
 import { checkWingAgrees } from './wing-agrees.ts';
 
 /** A check of one entry by itself. It sees what could be read, whatever else is wrong with the file. */
@@ -27,7 +29,9 @@ export const entryChecks: readonly EntryCheck[] = [
   checkSetupNames,
   checkFlightNumbers,
   checkFlightTimes,
+  checkWatchesAgree,
   checkFlightSetups,
+  checkFlightAfterSetup,
   checkOneForEachMotor,
   checkFlightTurns,
   checkImprobableValues,

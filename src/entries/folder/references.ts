@@ -10,6 +10,11 @@ export interface LogMention extends Reference {
   readonly kind: 'thrust' | 'torque';
 }
 
+export interface FlightEvidence extends Reference {
+  /** The flight's number, as written. */
+  readonly flight: string;
+}
+
 /** Every photo an entry names, those of its setups included, in the order written. */
 export function photosNamed(source: SourceDocument): Reference[] {
   return designsOf(source).flatMap((design) => itemsOf(fieldOf(design, 'photos')).flatMap(fileNamed));
@@ -27,6 +32,17 @@ export function logsNamed(source: SourceDocument): LogMention[] {
 /** Every batch of rubber an entry names, in all setups. */
 export function batchesNamed(source: SourceDocument): Reference[] {
   return motorsOf(source).flatMap((motor) => asReference(fieldOf(fieldOf(motor, 'skein'), 'batch')));
+}
+
+/** Every link that an entry shows for its flights, in the order written; one link within a flight is told once. */
+export function evidenceNamed(source: SourceDocument): FlightEvidence[] {
+  return itemsOf(fieldOf(source.root, 'flights')).flatMap((flight) => {
+    const number = fieldOf(flight, 'number');
+    const links = itemsOf(fieldOf(flight, 'evidence')).flatMap(asReference);
+    return links
+      .filter(({ name }, index) => links.findIndex((link) => link.name === name) === index)
+      .map((link) => ({ ...link, flight: number?.kind === 'scalar' ? number.text : '' }));
+  });
 }
 
 /** The logs of a batch's stretch and torque tests, test by test; null where a test names none. */

@@ -97,6 +97,9 @@ export const problemCodes = {
   'chord-differs': warning('The mean chord differs from area divided by span by more than 2 %.'),
   'skein-incomplete': warning('Too little is given of a skein to reckon with it.'),
   'turns-disagree': warning('The turns of a flight contradict each other.'),
+  'watches-apart': note('The watches of a flight read more than 0.5 s apart.'),
+  'watches-identical': note('The watches of a flight read the same to the hundredth of a second.'),
+  'flight-before-setup': warning('A flight names a setup that holds from a later day on.'),
   'improbable-value': warning('A value is far outside what such things measure.'),
 
   // Within a challenge
@@ -158,6 +161,7 @@ export const problemCodes = {
   'unknown-batch': error('nothing', 'A motor names a batch of rubber that does not exist.'),
   'unknown-round': error('nothing', 'A flight names a round that its challenge does not have.'),
   'unknown-reference': error('nothing', 'A file names a challenge or entry that does not exist.'),
+  'evidence-twice': note('Two flights of a challenge show the same link.'),
   'builder-differs': note('An entry names its builder otherwise than the builder’s own file.'),
   'logo-missing': error('photo', 'The site names a logo that is not there.'),
 
@@ -165,6 +169,10 @@ export const problemCodes = {
   'flight-does-not-count': note('A flight does not count under the rules of its challenge.'),
   'flight-in-future': warning('A flight is dated after the day of the build.'),
   'acceptance-lapsed': warning('An acceptance no longer fits what is written, or carries no seal.'),
+  'skein-mass-differs': warning('A skein weighs less than 0.8 or more than 1.25 times what its strip gives.'),
+  'turns-above-break': warning('A flight has more turns than those at which the motor should break.'),
+  'turns-near-break': note('A flight has more than 0.95 of the turns at which the motor should break.'),
+  'photo-twice': note('An entry shows the same picture twice.'),
 } as const satisfies Readonly<Record<string, CodeOfProblem>>;
 
 export type ProblemCode = keyof typeof problemCodes;
