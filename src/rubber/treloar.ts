@@ -44,15 +44,19 @@ interface Stretch {
 }
 
 /** The stretches between the points, the furthest first: that is where wound rubber is. */
-const stretches: readonly Stretch[] = treloarPoints
-  .slice(1)
-  .reduce<Stretch[]>((known, [to, high], index) => {
-    const [from, low] = treloarPoints[index]!;
-    const previous = known.at(-1);
-    const before = previous === undefined ? 0 : workAt(previous, from);
-    return [...known, { from, low, slope: (high - low) / (to - from), before }];
-  }, [])
-  .reverse();
+const stretches = stretchesOf(treloarPoints).reverse();
+
+function stretchesOf(points: typeof treloarPoints): Stretch[] {
+  const stretches: Stretch[] = [];
+  let before = 0;
+  points.slice(1).forEach(([to, high], index) => {
+    const [from, low] = points[index]!;
+    const stretch = { from, low, slope: (high - low) / (to - from), before };
+    stretches.push(stretch);
+    before = workAt(stretch, to);
+  });
+  return stretches;
+}
 
 function workAt({ from, low, slope, before }: Stretch, ratio: number): number {
   const step = ratio - from;
