@@ -1,6 +1,7 @@
 import type { LogReference } from '../model/design.ts';
 import { runTime, type ThrustRun, thrustRun } from '../rubber/thrust-log.ts';
 import { type TorqueCurve, torqueCurve } from '../rubber/torque-log.ts';
+import { readCalibration } from './calibration.ts';
 import type { Reader } from './definition.ts';
 import type { NumberedMotor, Subject } from './subject.ts';
 
@@ -54,16 +55,6 @@ export function readTorqueLogOf(from: Reader, subject: Subject, motor: NumberedM
   if (curve.end > 0)
     from.note(`the log ${file} ends with ${Number(curve.end.toPrecision(3))} turns still in`);
   return { curve, calibration: readCalibration(from, log, file), file };
-}
-
-/** One factor for a whole log, 1 with the uncertainty of its rig: integrals of the same log share it. */
-function readCalibration(from: Reader, log: { readonly calibration: number }, file: string): number {
-  return from.derived(log, `the calibration of ${file}`, () => ({
-    kind: 'number',
-    value: 1,
-    u: log.calibration,
-    origin: 'logged',
-  }));
 }
 
 function remarkOnRun(from: Reader, file: string, { drift, noDrift, peak, cutOff }: ThrustRun): void {

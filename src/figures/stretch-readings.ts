@@ -1,6 +1,6 @@
 import type { Batch, StretchTest } from '../model/batch.ts';
-import type { Quantity } from '../quantities/quantity.ts';
 import { type StretchCurve, stretchCurve } from '../rubber/stretch-energy.ts';
+import { readCalibration } from './calibration.ts';
 import type { Reader } from './definition.ts';
 import { scatter } from './scatter.ts';
 
@@ -25,11 +25,6 @@ export function returnedTestsOf(from: Reader, batch: Batch): readonly ReadStretc
   return stretchTestsOf(from, batch).filter(({ curve }) => curve.back.length > 0);
 }
 
-/** The calibration of one log's force, 1 with the log's relative uncertainty; all integrals of the log share it. */
-function calibrationOf(test: StretchTest): Quantity {
-  return { kind: 'number', value: 1, u: test.calibration, origin: 'logged', written: '' };
-}
-
 /**
  * What tests say in J/kg: for each, its work in N (∫F dλ, from `work`) times its unstretched length over its mass. One test
  * carries its own length, mass and calibration as base inputs. Of several it is their mean, and their sample deviation,
@@ -44,7 +39,7 @@ export function readTestEnergy(
   const [only] = tests;
   if (only !== undefined && tests.length === 1) {
     const { test } = only;
-    const calibration = from.derived(test, `the calibration of ${test.file}`, () => calibrationOf(test));
+    const calibration = readCalibration(from, test, test.file);
     const length = from.value(test.length, `the length of the strand in ${test.file}`);
     const mass = from.value(test.mass, `the mass of the strand in ${test.file}`);
     return (work(only) * calibration * length) / mass;
@@ -60,10 +55,11 @@ export function readMeanOfTests(
   batch: Batch,
   values: readonly number[],
   floor: number,
+  what: 'stretch' | 'torque' = 'stretch',
 ): number {
   const { mean, deviation } = scatter(values);
   if (values.length === 1) return mean;
-  const error = from.derived(batch, `the scatter of the stretch tests of ${batch.label}`, () => ({
+  const error = from.derived(batch, `the scatter of the ${what} tests of ${batch.label}`, () => ({
     kind: 'number',
     value: 0,
     u: 1,

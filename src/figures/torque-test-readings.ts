@@ -1,9 +1,10 @@
 import type { Batch, TorqueTest } from '../model/batch.ts';
 import { type TorqueCurve, torqueCurve } from '../rubber/torque-log.ts';
 import type { SkeinMeasures } from '../rubber/torque-test.ts';
+import { readCalibration } from './calibration.ts';
 import { centralChange } from './central-change.ts';
 import type { Reader } from './definition.ts';
-import { scatter } from './scatter.ts';
+import { readMeanOfTests } from './stretch-readings.ts';
 
 /** What one test's own measurements are; the calibration is a factor on its torque. */
 export interface TestMeasures extends SkeinMeasures {
@@ -34,15 +35,8 @@ export function readFromTorqueTests(from: Reader, batch: Batch, said: SaidByTest
   if (only !== undefined && tests.length === 1)
     return said(only.curve, readMeasures(from, only.test), only.test);
   const values = tests.map(({ test, curve }) => said(curve, measuresAsStated(test), test));
-  const { mean, deviation } = scatter(values);
   const floor = Math.max(...tests.map((each) => ownUncertainty(each, said)));
-  const error = from.derived(batch, `the scatter of the torque tests of ${batch.label}`, () => ({
-    kind: 'number',
-    value: 0,
-    u: 1,
-    origin: 'logged',
-  }));
-  return mean + Math.max(deviation, floor) * error;
+  return readMeanOfTests(from, batch, values, floor, 'torque');
 }
 
 function torqueTestsOf(from: Reader, batch: Batch): readonly ReadTorqueTest[] {
@@ -56,12 +50,7 @@ function torqueTestsOf(from: Reader, batch: Batch): readonly ReadTorqueTest[] {
 
 function readMeasures(from: Reader, test: TorqueTest): TestMeasures {
   return {
-    calibration: from.derived(test, `the calibration of ${test.file}`, () => ({
-      kind: 'number',
-      value: 1,
-      u: test.calibration,
-      origin: 'logged',
-    })),
+    calibration: readCalibration(from, test, test.file),
     length: from.value(test.length, `the length of the skein in ${test.file}`),
     mass: from.value(test.mass, `the mass of the skein in ${test.file}`),
   };
