@@ -5,6 +5,7 @@ import type { Fact } from './model/challenge.ts';
 import type { AfterRun, Control, Layout, Onboard, OriginOfDesign, Rotation } from './model/design.ts';
 import type { Behaviour, Weather } from './model/entry.ts';
 import type { Verdict } from './model/ruling.ts';
+import type { Floor } from './quantities/floors.ts';
 
 // Every word the interface says, in one place and one language. Sentences with numbers are functions, so that a
 // translation can order them its own way. What people wrote (names, notes, rules as sentences) is never here.
@@ -296,19 +297,41 @@ export const words = {
     imperial: 'Imperial',
     nothingGiven: 'Nothing has been measured yet.',
     factsExplained: 'Each value with its standard uncertainty, once, in the first column of numbers.',
+    howPlainReadings: 'Where the ± of a plain reading comes from',
     inspected: 'inspected',
     figures: 'Figures',
     figure: 'Figure',
-    basis: 'Basis',
+    basis: 'Rests on',
     figuresOf: (setup: string, flight: number | null) =>
       flight === null ? `Worked out for ${setup}.` : `Worked out for ${setup} and flight ${flight}.`,
     provisionalFigures: 'No flight counts yet: the figures take the best provisional one.',
     assumed: (assumptions: readonly string[]) => `Assumed: ${assumptions.join('; ')}.`,
-    shares: (shares: readonly { readonly input: string; readonly share: number }[]) =>
-      `Where the uncertainty comes from: ${shares.map(({ input, share }) => `${input}, ${Math.round(share * 100)}\u00a0%`).join('; ')}.`,
-    absent: 'Cannot be worked out',
-    figureOfMotor: (name: string, motor: number) => `${name}, motor ${motor}`,
+    shares: (shares: readonly { readonly input: string; readonly share: number }[]) => {
+      const large = shares.filter(({ share }) => share >= 0.01).slice(0, 3);
+      return large.length === 0
+        ? ''
+        : `Where most of the uncertainty comes from: ${large.map(({ input, share }) => `${input}, ${Math.round(share * 100)}\u00a0%`).join('; ')}.`;
+    },
+    absent: (count: number) => `${counted(count, 'figure')} cannot be worked out: what each needs`,
+    figureGroups: {
+      airframe: 'Airframe',
+      stability: 'Balance and stability',
+      rubber: 'Rubber and its energy',
+      bench: 'On the bench',
+      glide: 'Glide and power',
+      time: 'Time',
+    },
+    figureRemarks: {
+      'predicted-time': 'in still air and well trimmed',
+      'ceiling-time': 'an upper bound for still air, no prediction',
+    } as Readonly<Record<string, string>>,
+    figuresOfMotors: 'Figures of each kind of motor',
+    kind: (index: number) => `Kind ${index}`,
     howFigures: 'How each figure is worked out',
+    workedWith: 'With its numbers',
+    workedFrom: (terms: readonly { readonly name: string; readonly values: readonly string[] }[]) =>
+      `From ${terms.map(({ name, values }) => `${name} ${listed(values)}`).join('; ')}.`,
+    counted: { motors: 'the number of motors', strands: 'the strands' },
     flights: 'Flights',
     flight: (number: number) => `Flight ${number}`,
     flightColumn: 'Flight',
@@ -356,18 +379,27 @@ export const words = {
     lapsed: (what: string, ruled: string, now: string) =>
       `Its acceptance waits to be confirmed: ${what} was ${ruled} when it was ruled, and is ${now} now.`,
     setups: 'Setups',
-    setupsExplained: 'What was changed on the aircraft itself, and what it made of the figures.',
+    setupsExplained:
+      'What was changed on the aircraft itself, with the value before and after, and what it made of the figures.',
+    before: 'Before',
+    after: 'After',
+    madeOfFigures: 'What it made of the figures',
+    noValueChanged: 'No written value was changed.',
+    flownInSetup: (flights: readonly number[]) =>
+      flights.length === 0
+        ? 'No flight was flown in it.'
+        : `${flights.length === 1 ? 'Flight' : 'Flights'} ${listed(flights.map(String))}.`,
     from: (date: string) => `from ${date}`,
-    change: 'Change',
     firstEntered: 'As first entered',
     setupTitle: (id: string) => `Setup ${id}`,
-    inForce: 'the figures on this page are of this setup',
+    inForce: 'The figures on this page are of this setup.',
     rulings: 'Rulings',
     noRulings: 'The organiser has not ruled on a flight of this aircraft yet.',
     verdict: 'Verdict',
     ruledBy: 'By',
     ruledOn: 'Ruled on',
     seen: 'Seen on the evidence',
+    waitsAgain: 'waits for a new ruling: what it rested on has changed since',
     seenOnAll: (what: string, flights: number) =>
       `Seen on the evidence${flights === 1 ? '' : ' of every flight'}: ${what}.`,
     ruledOfficial: (time: string) => `official time ${time}`,
@@ -459,6 +491,9 @@ export const words = {
     after: 'Propeller',
     thrustLog: 'Thrust log',
     torqueLog: 'Torque log',
+    logAt: (file: string, turns: string) => `${file}, wound to ${turns}`,
+    motorCount: 'Number of motors',
+    ofMotor: (kind: number, what: string) => `Kind ${kind}: ${what}`,
   },
 
   rules: {
@@ -499,8 +534,16 @@ export const words = {
         : `Nothing may be carried on board but ${listed(allowed, 'or')}.`,
     junior: (yes: boolean) =>
       yes ? 'The builder is a junior; of a team, everyone.' : 'The builder is not a junior.',
-    limitsExact:
-      'Limits are compared without a tolerance, and “at least”, “at most” and “to” include their ends.',
+    limitsExact: (included: readonly string[], excluded: readonly string[]) => {
+      const quoted = (forms: readonly string[]) => listed(forms.map((form) => `“${form}”`));
+      const ends = (forms: readonly string[], one: string, several: string) =>
+        forms.length === 0 ? [] : [`${quoted(forms)} ${forms.length === 1 ? one : several}`];
+      const parts = [
+        ...ends(included, 'includes the value itself', 'include the values themselves'),
+        ...ends(excluded, 'leaves the value itself out', 'leave the values themselves out'),
+      ];
+      return `Limits are compared without a tolerance: ${parts.join(', ')}.`;
+    },
     launch: (ways: readonly string[]) => `The model is ${listed(ways, 'or')}.`,
     launchHeight: (limit: string) => `Launch height above the ground: ${limit}, where it is stated.`,
     drop: (limit: string) => `The landing may lie below the launch ground: ${limit}, where it is stated.`,
@@ -578,7 +621,10 @@ export const words = {
     protests: (time: string) =>
       `A result may be protested for ${time} after it is published. Write to the organiser.`,
     noProtests: 'No time for protests is set. Write to the organiser.',
-    noAmendments: 'The rules have not been changed since they were published.',
+    amendmentsExplained:
+      'The rules as they stand here apply to every flight of the challenge, also to earlier ones. Changes made after the opening are listed below.',
+    noAmendments:
+      'The rules as they stand here apply to every flight of the challenge, also to earlier ones. Changes made after the opening would be listed here: there are none.',
     why: (why: string) => `Why: ${why}`,
     days: (count: number) => counted(count, 'day'),
     safetyLead: 'These come before any time on the board.',
@@ -641,6 +687,8 @@ export const words = {
     lead: 'Every derived number on this site, what it means and how it is worked out. The ± is one standard uncertainty, carried through from what was measured.',
     of: { model: 'the model', flight: 'a flight', batch: 'a batch of rubber' } as const,
     scope: { entry: 'whole aircraft', motor: 'each motor', batch: 'batch' } as const,
+    moves: 'What moves it',
+    symbols: 'What the letters mean',
     source: 'Source',
     range: 'Holds for',
     unit: 'Unit',
@@ -656,6 +704,28 @@ export const words = {
       logged: 'A bench log or a test of the rubber entered.',
       'partly assumed': 'At least one default of the table below was used; the figure says which.',
     } satisfies Record<Basis, string>,
+    plainReadings: 'The ± of a plain reading',
+    plainReadingsLead:
+      'A ± that somebody wrote is taken as it stands, as one standard uncertainty. Where none was written, the ± is the larger of two: the step of the last digit written, divided by √12, and the least value below for what it was measured with (common practice, no source). What is not listed has the first alone.',
+    whatMeasured: 'What is measured',
+    leastTaken: 'Least ±',
+    ofValue: (share: string) => `${share} of it`,
+    massReading: (share: string, coarse: string, fine: string) =>
+      `the larger of ${share} of it and ${coarse}; ${fine} where hundredths of a gram were written`,
+    readings: {
+      span: 'Span',
+      chord: 'Chords, panels and their sweep',
+      area: 'Areas',
+      arm: 'Arms of tail and fin',
+      balance: 'Balance, from the leading edge',
+      angle: 'Angles',
+      mass: 'Masses',
+      strip: 'Width and thickness of strip',
+      'skein-length': 'Length of a skein',
+      'break-turns': 'Turns at which a motor broke',
+      'propeller-diameter': 'Propeller diameter',
+      pitch: 'Propeller pitch',
+    } satisfies Record<Floor, string>,
     defaults: 'Defaults',
     defaultsLead: 'Used only where an entry gives nothing, each with its own uncertainty.',
     default: 'Default',

@@ -2,7 +2,8 @@ import type { FlightRecord } from '../almanac/almanac.ts';
 import type { Flight, Weather } from '../model/entry.ts';
 import type { Quantity } from '../quantities/quantity.ts';
 import { listed, words } from '../words.ts';
-import { firstPlain, measureOfQuantity, secondsText, timeText } from './measure.ts';
+import { secondsText } from './measure.ts';
+import { asWritten, watchText } from './quantity-text.ts';
 import { type UnitPair, unitPairs } from './units-shown.ts';
 
 type System = 'metric' | 'imperial';
@@ -27,8 +28,7 @@ export function flightFacts(
   },
 ): FlightFact[] {
   const { flight, judged } = record;
-  const show = (quantity: Quantity, units: UnitPair): string =>
-    firstPlain(measureOfQuantity(quantity, units), system);
+  const show = (quantity: Quantity, units: UnitPair): string => asWritten(quantity, units, system);
   const one = (quantity: Quantity | null, units: UnitPair): string | null =>
     quantity === null ? null : show(quantity, units);
   const several = (quantities: readonly Quantity[], units: UnitPair): string | null =>
@@ -38,7 +38,7 @@ export function flightFacts(
     [say.changedBefore, flight.changed],
     [say.setup, !tell.setup ? null : judged.setup === null ? say.firstSetup : say.setupNamed(judged.setup)],
     [say.round, flight.round],
-    [say.watches, tell.watches ? flight.watches.map((watch) => timeText(watch.value)).join(', ') : null],
+    [say.watches, tell.watches ? flight.watches.map(watchText).join(', ') : null],
     [say.howTimed, words.timedBy[flight.timedBy]],
     [say.timekeepers, flight.timekeepers.length === 0 ? null : listed(flight.timekeepers)],
     [say.flyer, flight.flyer],
@@ -71,8 +71,7 @@ export function flightFacts(
 function release(flight: Flight, system: System): string | null {
   if (flight.release === null) return null;
   const { how, stagger } = flight.release;
-  const delay =
-    stagger === null ? null : say.stagger(firstPlain(measureOfQuantity(stagger, unitPairs.time), system));
+  const delay = stagger === null ? null : say.stagger(asWritten(stagger, unitPairs.time, system));
   return [how, delay].filter((part) => part !== null).join(', ');
 }
 

@@ -1,9 +1,10 @@
 import type { PresentFigure } from '../figures/figure.ts';
 import { figureDefinition } from '../figures/registry.ts';
 import { kindOfFigure, kindOfUnit } from '../figures/unit-kind.ts';
-import { roundDecimal, significant } from '../quantities/decimal.ts';
+import { roundDecimal } from '../quantities/decimal.ts';
 import { formatMeasured, formatQuantity, formatSeconds, toUnit } from '../quantities/format.ts';
-import type { Kind, Quantity } from '../quantities/quantity.ts';
+import type { Kind } from '../quantities/quantity.ts';
+import { decimals, printed, valueIn, withUnit } from './number-text.ts';
 import { type UnitPair, unitPairs, unitsOfFigure } from './units-shown.ts';
 
 /** One value as text in both systems; the same text twice where both use the same unit. */
@@ -16,23 +17,18 @@ export interface Measure {
   readonly imperialPlain: string;
 }
 
-type System = 'metric' | 'imperial';
+export type System = 'metric' | 'imperial';
 
 /** A value in SI with its standard uncertainty, as text with a unit. */
 export function measureOf(value: number, u: number, kind: Kind, units: UnitPair): Measure {
-  const metric = inUnit(value, u, kind, units.metric);
-  const imperial = units.imperial === units.metric ? metric : inUnit(value, u, kind, units.imperial);
+  const metric = valueIn(value, u, kind, units.metric);
+  const imperial = units.imperial === units.metric ? metric : valueIn(value, u, kind, units.imperial);
   return {
     metric: metric.full,
     imperial: imperial.full,
     metricPlain: metric.plain,
     imperialPlain: imperial.plain,
   };
-}
-
-/** What a builder measured, as text. */
-export function measureOfQuantity(quantity: Quantity, units: UnitPair): Measure {
-  return measureOf(quantity.value, quantity.u, quantity.kind, units);
 }
 
 /** A figure as text, in the units its kind is shown in. */
@@ -58,7 +54,7 @@ export function secondsAt(seconds: number, resolution: string): string {
 
 /** Seconds with their ±, such as "41.70 ± 0.11 s". */
 export function secondsText(seconds: number, u: number): string {
-  return inUnit(seconds, u, 'time', unitPairs.time.metric).full;
+  return valueIn(seconds, u, 'time', unitPairs.time.metric).full;
 }
 
 /** So many decimals does a figure hold where it stands without its ±. */
@@ -84,10 +80,6 @@ function shownAs(figure: PresentFigure): { kind: Kind; units: UnitPair } {
   return { kind, units: unitsOfFigure(figure.id, kind) };
 }
 
-function decimals(number: string): number {
-  return number.split('.')[1]?.length ?? 0;
-}
-
 /** The value in the system a visitor of this site sees first, without its ±. */
 export function firstPlain(measure: Measure, system: System): string {
   return system === 'metric' ? measure.metricPlain : measure.imperialPlain;
@@ -102,41 +94,4 @@ export function inFirst(measure: Measure, first: System): string {
 export function inOther(measure: Measure, first: System): string {
   if (measure.metric === measure.imperial) return '';
   return first === 'metric' ? measure.imperialPlain : measure.metricPlain;
-}
-
-function inUnit(value: number, u: number, kind: Kind, symbol: string): { full: string; plain: string } {
-  const text = formatMeasured(value, u, kind, symbol);
-  const unit = printed(text.unit);
-  if (text.u === '') return { full: withUnit(text.value, unit), plain: withUnit(text.value, unit) };
-  const full =
-    unit === '°'
-      ? `${withUnit(text.value, unit)} ± ${withUnit(text.u, unit)}`
-      : withUnit(`${text.value} ± ${text.u}`, unit);
-  return { full, plain: withUnit(withoutU(value, u, kind, symbol), unit) };
-}
-
-/**
- * A number that stands without its ±: to the place of the first digit of u, so that it promises no more than it
- * holds; a shorter number, such as a round one that somebody wrote, stays as it is.
- */
-function withoutU(value: number, u: number, kind: Kind, symbol: string): string {
-  const rounded = formatMeasured(value, 10 * u, kind, symbol).value;
-  const short = String(significant(toUnit(value, kind, symbol)));
-  return short.length <= rounded.length ? short : rounded;
-}
-
-/** A unit as it is printed: powers raised, nothing for a pure number. */
-function printed(symbol: string): string {
-  return symbol === '1' ? '' : raised(symbol);
-}
-
-/** A text with the powers of its units raised: "6.5 g/dm2" becomes "6.5 g/dm²". */
-export function raised(text: string): string {
-  return text.replace(/(?<=[a-z])2/g, '²').replace(/(?<=[a-z])3/g, '³');
-}
-
-/** A space that does not break parts number and unit; a degree sign stands close. */
-function withUnit(number: string, unit: string): string {
-  if (unit === '') return number;
-  return unit === '°' ? `${number}°` : `${number}\u00a0${unit}`;
 }

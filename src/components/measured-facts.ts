@@ -1,8 +1,9 @@
 import type { Batch } from '../model/batch.ts';
-import type { Design, Motor } from '../model/design.ts';
+import type { Design, LogReference, Motor } from '../model/design.ts';
 import type { Quantity } from '../quantities/quantity.ts';
 import { dateInWords, words } from '../words.ts';
-import { type Measure, measureOf, measureOfQuantity } from './measure.ts';
+import { type Measure, measureOf } from './measure.ts';
+import { asWritten, measureOfQuantity } from './quantity-text.ts';
 import { type UnitPair, unitPairs } from './units-shown.ts';
 
 /** One line of a table of facts: measures in both systems (several where a thing was measured often), or a text. */
@@ -85,6 +86,25 @@ function thrustLineFacts({ trim }: Design): FactRow[] {
   return rows.all;
 }
 
+/** How it is built, steered and trimmed: what is told in words. */
+export function builtFacts(design: Design): FactRow[] {
+  const { control, onboard, layout, origin, structure, trim } = design;
+  const rows = new Rows();
+  rows.text(words.entry.control, words.control[control]);
+  rows.text(
+    words.entry.onboard,
+    onboard.length === 0
+      ? words.entry.nothingOnboard
+      : onboard.map((device) => words.onboard[device]).join(', '),
+  );
+  rows.text(words.entry.layout, words.layout[layout]);
+  rows.text(words.entry.origin, origin === null ? null : words.origin[origin]);
+  for (const [part, how] of Object.entries(structure)) rows.text(part, how);
+  rows.text(words.entry.turn, trim?.turn);
+  rows.text(words.entry.warps, trim?.warps);
+  return rows.all;
+}
+
 /** The recipe of one kind of motor: rubber, hooks and propeller. */
 export function motorFacts(motor: Motor): FactRow[] {
   const { skein, propeller } = motor;
@@ -122,9 +142,14 @@ export function motorFacts(motor: Motor): FactRow[] {
     say.after,
     propeller === null || propeller.after === null ? null : words.afterRun[propeller.after],
   );
-  rows.text(say.thrustLog, motor.thrustLog?.file);
-  rows.text(say.torqueLog, motor.torqueLog?.file);
+  rows.text(say.thrustLog, logText(motor.thrustLog));
+  rows.text(say.torqueLog, logText(motor.torqueLog));
   return rows.all;
+}
+
+function logText(log: LogReference | null): string | null {
+  if (log === null) return null;
+  return log.turns === null ? log.file : say.logAt(log.file, asWritten(log.turns, unitPairs.turns, 'metric'));
 }
 
 /** What is known of a batch of rubber, without its tests. */

@@ -1,8 +1,9 @@
 import { figureDefinition } from '../figures/registry.ts';
 import { kindOfFigure } from '../figures/unit-kind.ts';
-import type { Challenge, Condition, TieBreak } from '../model/challenge.ts';
+import type { Challenge, Condition, Limit, TieBreak } from '../model/challenge.ts';
 import { words } from '../words.ts';
-import { firstPlain, measureOf, raised, timeText } from './measure.ts';
+import { firstPlain, measureOf, timeText } from './measure.ts';
+import { raised } from './number-text.ts';
 import { unitsOfFigure } from './units-shown.ts';
 
 const say = words.rules;
@@ -78,8 +79,26 @@ function target(challenge: Challenge): string[] {
 
 function eligibility(challenge: Challenge): string[] {
   if (challenge.eligibility.length === 0) return [say.anyAircraft];
-  const limited = challenge.eligibility.some((condition) => condition.kind === 'figure');
-  return [...challenge.eligibility.map(conditionSentence), ...(limited ? [say.limitsExact] : [])];
+  return [...challenge.eligibility.map(conditionSentence), ...endsOf(limitsOf(challenge.eligibility))];
+}
+
+function limitsOf(conditions: readonly Condition[]): Limit[] {
+  return conditions.flatMap((condition) => (condition.kind === 'figure' ? [condition.limit] : []));
+}
+
+/** What the words of these limits do with their ends; nothing where there are none. */
+function endsOf(limits: readonly (Limit | null)[]): string[] {
+  const forms = new Map<string, boolean>();
+  for (const limit of limits) {
+    if (limit === null) continue;
+    const { low, high } = limit;
+    if (low !== null && high !== null) forms.set('to', true);
+    else if (low !== null) forms.set(low.included ? 'at least' : 'more than', low.included);
+    else if (high !== null) forms.set(high.included ? 'at most' : 'less than', high.included);
+  }
+  const saying = (included: boolean) =>
+    [...forms].filter(([, one]) => one === included).map(([form]) => form);
+  return forms.size === 0 ? [] : [say.limitsExact(saying(true), saying(false))];
 }
 
 /** A condition of eligibility or of a division, as a sentence. */
@@ -108,12 +127,20 @@ function flying(challenge: Challenge): string[] {
     rules.maximum === null ? null : say.maximum(timeText(rules.maximum)),
     rules.flightsPerDay === null ? null : say.perDay(rules.flightsPerDay),
     rules.flights === null ? null : say.allowance(rules.flights),
+    ...endsOf([rules.launchHeight, rules.drop]),
   ].filter((sentence) => sentence !== null);
   return sentences.length === 0 ? [say.noFlying] : sentences;
 }
 
-function timing({ timing: rules }: Challenge): string[] {
+function timing({ timing: rules, flying: { timekeepers } }: Challenge): string[] {
   return [
+    ...(timekeepers.atLeast === 0
+      ? []
+      : [
+          timekeepers.orVideo
+            ? say.timekeepersOrVideo(timekeepers.atLeast)
+            : say.timekeepers(timekeepers.atLeast),
+        ]),
     rules.starts === 'release' ? say.startsRelease : say.startsGround,
     ...(rules.stops.touchdown ? [say.touchdown] : []),
     ...(rules.stops.outOfSight === null ? [] : [say.outOfSight(timeText(rules.stops.outOfSight))]),
@@ -161,22 +188,16 @@ function tieBreakSentence(step: TieBreak): string {
 
 function divisions(challenge: Challenge): string[] {
   if (challenge.divisions.length === 0) return [say.noDivisions];
-  return challenge.divisions.map((division) => {
+  const lines = challenge.divisions.map((division) => {
     const conditions = division.conditions.map((condition) => conditionSentence(condition));
     return say.division(division.name, conditions);
   });
+  return [...lines, ...endsOf(challenge.divisions.flatMap((division) => limitsOf(division.conditions)))];
 }
 
 function evidence({ flying: rules }: Challenge): string[] {
-  const { timekeepers, evidence: wanted } = rules;
+  const { evidence: wanted } = rules;
   const asked = [
-    ...(timekeepers.atLeast === 0
-      ? []
-      : [
-          timekeepers.orVideo
-            ? say.timekeepersOrVideo(timekeepers.atLeast)
-            : say.timekeepers(timekeepers.atLeast),
-        ]),
     ...(wanted.links === 0 ? [] : [say.links(wanted.links)]),
     ...(wanted.shows.length === 0 ? [] : [say.shows(wanted.shows.map((what) => say.shown[what] ?? what))]),
   ];

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { inOther, measureOf, raised, secondsAt, secondsText } from '../../src/components/measure.ts';
+import { inOther, measureOf, secondsAt, secondsText } from '../../src/components/measure.ts';
+import { raised } from '../../src/components/number-text.ts';
 import { unitPairs } from '../../src/components/units-shown.ts';
 
 const space = '\u00a0';

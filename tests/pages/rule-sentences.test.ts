@@ -50,9 +50,40 @@ describe('rules in sentences', () => {
       name: 'Light',
       conditions: [{ kind: 'figure', figure: 'wing-loading', limit }],
     } as const;
-    expect(sentencesOf('divisions', { divisions: [division] })).toEqual([
+    expect(sentencesOf('divisions', { divisions: [division] })[0]).toBe(
       'Light – wing loading: at most 6.5 g/dm².',
-    ]);
+    );
+  });
+
+  it('say where a limit stands whether its words include the value', () => {
+    const span = (written: string, low: boolean | null, high: boolean | null) =>
+      ({
+        kind: 'figure',
+        figure: 'span',
+        limit: {
+          low: low === null ? null : { value: 1, included: low },
+          high: high === null ? null : { value: 2, included: high },
+          written,
+        },
+      }) as const;
+    const said = (...eligibility: (typeof challenge.eligibility)[number][]) =>
+      sentencesOf('eligibility', { eligibility }).at(-1);
+    expect(said(span('at least 1 m', true, null))).toBe(
+      'Limits are compared without a tolerance: “at least” includes the value itself.',
+    );
+    expect(said(span('less than 2 m', null, false), span('1 m to 2 m', true, true))).toBe(
+      'Limits are compared without a tolerance: “to” includes the value itself, “less than” leaves the value itself out.',
+    );
+    expect(said({ kind: 'fact', fact: 'control', allowed: ['free'] })).toBe('Control: free flight.');
+    const drop = { low: { value: 1, included: false }, high: null, written: 'more than 1 m' };
+    expect(sentencesOf('flying', { flying: { ...challenge.flying, drop } }).at(-1)).toContain(
+      '“more than” leaves',
+    );
+  });
+
+  it('ask for timekeepers under timing, and for links under evidence', () => {
+    expect(sentencesOf('timing')[0]).toBe('A flight needs 2 timekeepers, or a video it was timed from.');
+    expect(sentencesOf('evidence').join(' ')).not.toContain('timekeeper');
   });
 
   it('say both readings of a handicap’s parts', () => {

@@ -1,0 +1,90 @@
+import { roundDecimal } from '../quantities/decimal.ts';
+import { formatMeasured, toUnit } from '../quantities/format.ts';
+import type { Quantity } from '../quantities/quantity.ts';
+import { findUnit, unitNamed } from '../quantities/units.ts';
+import { firstPlain, inOther, type Measure, type System, timeText } from './measure.ts';
+import { decimals, printed, raised, valueIn, withBoth, withoutU, withUnit } from './number-text.ts';
+import type { UnitPair } from './units-shown.ts';
+import { magnitude, placesWritten, writtenIn } from './written.ts';
+
+/**
+ * What somebody measured, as text. A number keeps every digit that was written, however large its ±; a conversion into
+ * the other system is rounded to what the written number holds.
+ */
+export function measureOfQuantity(quantity: Quantity, units: UnitPair): Measure {
+  const metric = quantityIn(quantity, units.metric);
+  const imperial = units.imperial === units.metric ? metric : quantityIn(quantity, units.imperial);
+  return {
+    metric: metric.full,
+    imperial: imperial.full,
+    metricPlain: metric.plain,
+    imperialPlain: imperial.plain,
+  };
+}
+
+function quantityIn(quantity: Quantity, symbol: string): { full: string; plain: string } {
+  const { value, u, kind } = quantity;
+  const places = placesWritten(quantity, symbol);
+  if (places === null)
+    return { full: valueIn(value, u, kind, symbol).full, plain: converted(quantity, symbol) };
+  const text = formatMeasured(value, u, kind, symbol);
+  const kept = toUnit(value, kind, symbol).toFixed(places);
+  const unit = printed(text.unit);
+  return {
+    full: withBoth(decimals(text.value) < places || text.u === '' ? kept : text.value, text.u, unit),
+    plain: withUnit(kept, unit),
+  };
+}
+
+/**
+ * A value in a unit it was not written in, without its ±: to three digits, or to as many as were written, and never to
+ * more than the ± holds.
+ */
+function converted(quantity: Quantity, symbol: string): string {
+  const { value, u, kind } = quantity;
+  const held = withoutU(value, u, kind, symbol);
+  const number = toUnit(value, kind, symbol);
+  const size = number === 0 ? 1 : Math.abs(number);
+  const digits = Math.max(3, writtenIn(quantity)?.digits ?? 3);
+  const places = Math.max(0, digits - 1 - Math.floor(Math.log10(size)));
+  const rounded =
+    decimals(held) <= places ? held : roundDecimal(number, `1e-${places}`, 'nearest').toFixed(places);
+  return withUnit(rounded, printed(unitNamed(kind, symbol).symbol));
+}
+
+/**
+ * A measured value as it was written, with its conversion beside it: "60 ft (18.3 m)". What was written in a unit of
+ * the second system has the first in brackets, and the other way round; a unit that both share stands alone.
+ */
+export function asWritten(quantity: Quantity, units: UnitPair, first: System): string {
+  const measure = measureOfQuantity(quantity, units);
+  const second: System = first === 'metric' ? 'imperial' : 'metric';
+  const text = magnitude(quantity);
+  if (text === '') return beside(firstPlain(measure, first), inOther(measure, first));
+  const system = [first, second].find((one) => placesWritten(quantity, units[one]) !== null);
+  if (system !== undefined) return beside(firstPlain(measure, system), inOther(measure, system));
+  const other = units.metric === units.imperial ? first : isImperial(quantity) ? 'metric' : 'imperial';
+  return beside(typed(text), firstPlain(measure, other));
+}
+
+function beside(text: string, other: string): string {
+  return other === '' || other === text ? text : `${text} (${other})`;
+}
+
+/** A text as it was typed, with the signs of print. */
+function typed(text: string): string {
+  return raised(text.replace(/(?<=\d) ?[x*] ?(?=\d)/gi, ' × ').replaceAll(' ', '\u00a0'));
+}
+
+/** Whether the last unit of a text belongs to feet, pounds and Fahrenheit. */
+function isImperial(quantity: Quantity): boolean {
+  const last = /[^\d.,/ ]\D*$/.exec(magnitude(quantity))?.[0] ?? '';
+  const unit = findUnit(quantity.kind, last);
+  return unit !== null && /\b(?:in|ft|yd|oz|ozf|lb|lbf|mph)|°F/.test(unit.symbol);
+}
+
+/** A reading of a watch as it was written, "1:35.60" or "95.60 s"; in seconds where nobody wrote one. */
+export function watchText(reading: Quantity): string {
+  const text = magnitude(reading);
+  return text === '' ? timeText(reading.value) : typed(text);
+}
