@@ -2,7 +2,15 @@ import rehypeParse from 'rehype-parse';
 import { unified } from 'unified';
 import { visit } from 'unist-util-visit';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { almanacOf, challenge, challengeRecord, entryRecord, flight } from './almanac-fixture.ts';
+import {
+  almanacOf,
+  challenge,
+  challengeRecord,
+  design,
+  entryRecord,
+  flight,
+  quantity,
+} from './almanac-fixture.ts';
 import { type BuiltPages, base, buildPages } from './build-site.ts';
 
 /** What is shown of a page, and the names of its elements. */
@@ -110,6 +118,7 @@ describe('a site with one challenge', () => {
     const rules = await site.page('challenges/spring/rules/');
     expect(rules).toContain('<time datetime="2031-04-20">20 April 2031</time>');
     expect(rules).toContain('Why: Lone builders could not enter');
+    expect(rules).toContain('apply to every flight of the challenge, also to earlier ones');
     expect(rules).toContain('Never leave a model wound');
   });
 });
@@ -195,7 +204,7 @@ describe('an aircraft', () => {
     const { text } = parsed(await site.page('entries/spring/two/'));
     expect(text.indexOf('Imperial')).toBeLessThan(text.indexOf('Metric'));
     expect(text.indexOf('78.74 ± 0.20\u00a0in')).toBeGreaterThan(0);
-    expect(text).toContain('2\u00a0m');
+    expect(text).toContain('2.00\u00a0m');
     expect(text).not.toContain('2.0000 ±');
   });
 
@@ -203,6 +212,75 @@ describe('an aircraft', () => {
     const page = await site.page('entries/spring/two/');
     expect(page).toContain(`src="${base}photos/0123456789abcdef-256.jpg"`);
     expect(page).toContain('alt="Logo of Hollow Marsh Aeromodellers"');
+  });
+});
+
+describe('what happened to an aircraft', () => {
+  const ruling = {
+    challenge: 'spring',
+    entry: 'heron',
+    flights: [1, 2].map((number) => ({
+      flight: number,
+      verdict: 'accepted' as const,
+      by: 'otter',
+      date: '2031-05-06',
+      second: null,
+      received: null,
+      reason: null,
+      time: null,
+      seen: [],
+      kept: null,
+      seal: null,
+      asRuled: {},
+      earlier: [],
+    })),
+    inspections: [],
+    disqualified: null,
+    body: '',
+  };
+  let text: string;
+
+  beforeAll(async () => {
+    const heron = entryRecord('heron', 44, { flights: [flight(1, 44), flight(2, 43)] });
+    const [first, second] = heron.flights;
+    const later = { ...design, balance: quantity('length', 0.0925, 0.002, '92.5 mm') };
+    const record = {
+      ...heron,
+      ruling,
+      flights: [first, second].flatMap((one) => {
+        if (one === undefined) return [];
+        const stale = one === second ? [{ what: 'seal', ruled: 'a', now: 'b' }] : [];
+        return [{ ...one, judged: { ...one.judged, stale, setup: one === second ? 'b' : null } }];
+      }),
+      entry: {
+        ...heron.entry,
+        setups: [
+          heron.entry.setups[0],
+          {
+            id: 'b',
+            from: '2031-05-04',
+            change: 'Balance further aft.',
+            design: later,
+            overrides: ['balance'],
+          },
+        ] as const,
+      },
+      setupFigures: [heron.figures, heron.figures],
+    };
+    const site = await buildPages(almanacOf([challengeRecord([44], [record])]));
+    text = parsed(await site.page('entries/spring/heron/')).text.replace(/\s+/g, ' ');
+    await site.remove();
+  });
+
+  it('says of an acceptance that lapsed that it waits, and of no other', () => {
+    expect(text.match(/waits for a new ruling/g)).toHaveLength(1);
+  });
+
+  it('keeps the value before a setup beside the one after it, and says which flights flew in each', () => {
+    // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959): 80 mm are 3.15 in, 92.5 mm 3.64 in.
+    expect(text).toContain('Balance behind the leading edge 80.0 ± 2.0 mm 3.15 in 92.5 ± 2.0 mm 3.64 in');
+    expect(text).toContain('As first entered Flight 1.');
+    expect(text).toContain('Setup b, from 4 May 2031 Flight 2.');
   });
 });
 
