@@ -1,9 +1,9 @@
 import type { Batch } from '../model/batch.ts';
 import { type Defaults, defaults } from './defaults.ts';
-import type { FigureDefinition } from './definition.ts';
-import type { Figure, FigureSet } from './figure.ts';
+import type { FigureDefinition, Reader } from './definition.ts';
+import type { Figure, FigureSet, FigureUnit } from './figure.ts';
 import type { Task } from './node.ts';
-import { Propagation } from './propagate.ts';
+import { type FindTask, Propagation } from './propagate.ts';
 import { figureDefinition, figureDefinitions } from './registry.ts';
 import { type NumberedMotor, numberedMotors, type Subject } from './subject.ts';
 
@@ -47,6 +47,28 @@ export function evaluateBatch(batch: Batch): FigureSet {
   );
 }
 
+/** A number that rests on figures of the entry without being one of the registry's. */
+export interface DerivedNumber {
+  readonly id: string;
+  readonly unit: FigureUnit;
+  readonly compute: (from: Reader) => number;
+}
+
+/** Works out numbers that rest on figures of an aircraft, by the same law and in their order. */
+export function evaluateDerived(
+  subject: Subject,
+  derived: readonly DerivedNumber[],
+  assumed: Defaults = defaults,
+): readonly Figure[] {
+  const motors = numberedMotors(subject.design);
+  const find = taskFinder(
+    (definition, motor) => bind(definition, subject, motor === null ? null : (motors[motor] ?? null)),
+    (definition) => isOfMotors(definition, subject),
+    motors.length,
+  );
+  return new Propagation(find, assumed).figures(derived.map((number) => ({ ...number, motor: null })));
+}
+
 function isOfMotors(definition: FigureDefinition, subject: Subject): boolean {
   if (definition.scope !== 'entry') return definition.scope === 'motor';
   return definition.perMotor?.when(subject) ?? false;
@@ -72,19 +94,12 @@ function run(
   motorCount: number,
   assumed: Defaults,
 ): FigureSet {
-  const entryTasks = new Map<string, Task>();
-  const motorTasks = Array.from({ length: motorCount }, () => new Map<string, Task>());
-  const find = (id: string, motor: number | null): Task => {
-    const known = (motor === null ? undefined : motorTasks[motor]?.get(id)) ?? entryTasks.get(id);
-    if (known !== undefined) return known;
-    const definition = figureDefinition(id);
-    if (definition === undefined) throw new Error(`There is no figure ${id}.`);
-    const ofMotor = definition.scope === 'motor' || ofMotors.includes(definition);
-    const task = bindTask(definition, ofMotor ? motor : null);
-    (ofMotor && motor !== null ? motorTasks[motor]! : entryTasks).set(id, task);
-    return task;
-  };
-  const places = motorTasks.map((_, motor) => motor);
+  const find = taskFinder(
+    bindTask,
+    (definition) => definition.scope === 'motor' || ofMotors.includes(definition),
+    motorCount,
+  );
+  const places = Array.from({ length: motorCount }, (_, motor) => motor);
   const asked = [
     ...ofEntry.map(({ id }) => find(id, null)),
     ...places.flatMap((motor) => ofMotors.map(({ id }) => find(id, motor))),
@@ -95,5 +110,25 @@ function run(
   return {
     entry: byId(0, ofEntry.length),
     motors: places.map((motor) => byId(ofEntry.length + motor * ofMotors.length, ofMotors.length)),
+  };
+}
+
+/** Finds the task of a figure, the same object each time it is asked for. */
+function taskFinder(
+  bindTask: (definition: FigureDefinition, motor: number | null) => Task,
+  isOfMotor: (definition: FigureDefinition) => boolean,
+  motorCount: number,
+): FindTask {
+  const entryTasks = new Map<string, Task>();
+  const motorTasks = Array.from({ length: motorCount }, () => new Map<string, Task>());
+  return (id, motor) => {
+    const known = (motor === null ? undefined : motorTasks[motor]?.get(id)) ?? entryTasks.get(id);
+    if (known !== undefined) return known;
+    const definition = figureDefinition(id);
+    if (definition === undefined) throw new Error(`There is no figure ${id}.`);
+    const ofMotor = isOfMotor(definition);
+    const task = bindTask(definition, ofMotor ? motor : null);
+    (ofMotor && motor !== null ? motorTasks[motor]! : entryTasks).set(id, task);
+    return task;
   };
 }
