@@ -1,7 +1,9 @@
 import type { Problem } from '../problems/problem.ts';
 import type { SourceDocument } from '../source/source.ts';
 import type { EntryDraft } from '../understand/setup-designs.ts';
+import { checkBreakTurnsAgree } from './break-turns-agree.ts';
 import { checkBuildersOnce } from './builders-once.ts';
+import { checkEvenStrands } from './even-strands.ts';
 import { checkFlightAfterSetup } from './flight-after-setup.ts';
 import { checkFlightNumbers } from './flight-numbers.ts';
 import { checkFlightSetups } from './flight-setups.ts';
@@ -9,7 +11,10 @@ import { checkFlightTimes } from './flight-times.ts';
 import { checkFlightTurns } from './flight-turns.ts';
 import { checkImprobableValues } from './improbable-values.ts';
 import { checkMassGiven } from './mass-given.ts';
+import { checkMotorPlaces } from './motor-places.ts';
+import { checkMotorRunWithinFlight } from './motor-run-within-flight.ts';
 import { checkOneForEachMotor } from './one-for-each-motor.ts';
+import { checkPartsWithinWhole } from './parts-within-whole.ts';
 import { checkSetupNames } from './setup-names.ts';
 import { checkSkeins } from './skeins.ts';
 import { checkStabiliser } from './stabiliser.ts';
@@ -23,9 +28,13 @@ export type EntryCheck = (draft: EntryDraft, source: SourceDocument) => readonly
 export const entryChecks: readonly EntryCheck[] = [
   checkBuildersOnce,
   checkMassGiven,
+  checkPartsWithinWhole,
   checkStabiliser,
   checkWingAgrees,
   checkSkeins,
+  checkEvenStrands,
+  checkBreakTurnsAgree,
+  checkMotorPlaces,
   checkSetupNames,
   checkFlightNumbers,
   checkFlightTimes,
@@ -34,5 +43,6 @@ export const entryChecks: readonly EntryCheck[] = [
   checkFlightAfterSetup,
   checkOneForEachMotor,
   checkFlightTurns,
+  checkMotorRunWithinFlight,
   checkImprobableValues,
 ];
