@@ -107,6 +107,36 @@ describe('flights of an aircraft that has many', () => {
   });
 });
 
+describe('a board on a phone', () => {
+  const board = pages.find(({ kind }) => kind === 'board')?.path ?? '';
+
+  it('is folded into cards: nothing on it scrolls sideways', async () => {
+    const { page, close } = await openPage(browser, address, { viewport: { width: 360, height: 740 } });
+    await page.goto(address + board);
+    const hidden = await page
+      .locator('.scroll')
+      .evaluateAll((regions) => regions.map((region) => region.scrollWidth - region.clientWidth));
+    expect(hidden.length).toBeGreaterThan(2);
+    expect(Math.max(...hidden)).toBeLessThanOrEqual(0);
+    await close();
+  });
+
+  it('is still a table to a screen reader', async () => {
+    const { page, close } = await openPage(browser, address, { viewport: { width: 360, height: 740 } });
+    await page.goto(address + board);
+    const session = await page.context().newCDPSession(page);
+    const { nodes } = await session.send('Accessibility.getFullAXTree');
+    const count = (role: string) => nodes.filter((node) => node.role?.value === role).length;
+    const rows = await page.locator('.fold tr').count();
+    expect(rows).toBeGreaterThan(10);
+    expect(count('row')).toBe(rows);
+    expect(count('table')).toBe(await page.locator('.fold').count());
+    expect(count('columnheader')).toBe(await page.locator('.fold thead th').count());
+    expect(count('cell')).toBe(await page.locator('.fold td').count());
+    await close();
+  });
+});
+
 describe('the guards themselves', () => {
   it('see an error of the console, a refused request and a fault of accessibility', async () => {
     const { page, errors, foreign, close } = await openPage(browser, address);
