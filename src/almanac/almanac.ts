@@ -3,6 +3,7 @@ import type { ContestResult, JudgedEntry, JudgedFlight } from '../contest/standi
 import type { FileAccount, ReadPhoto } from '../entries/folder/content.ts';
 import type { Problem } from '../entries/problems/problem.ts';
 import type { FigureSet } from '../figures/figure.ts';
+import type { NoseBallast } from '../figures/nose-ballasts.ts';
 import type { Batch } from '../model/batch.ts';
 import type { Challenge, ChallengeState } from '../model/challenge.ts';
 import type { Entry, Flight, Setup } from '../model/entry.ts';
@@ -29,6 +30,8 @@ export interface EntryRecord {
   readonly figures: FigureSet;
   /** Figures of the model for every setup, in the entry's order. */
   readonly setupFigures: readonly FigureSet[];
+  /** Weight in the nose for the usual static margins, in the headline setup. */
+  readonly noseBallasts: readonly NoseBallast[];
   readonly flights: readonly FlightRecord[];
   readonly photos: readonly ReadPhoto[];
   /** Builder's text as safe HTML. */

@@ -30,6 +30,7 @@ export function recordEntry({ read, contender, figures }: Entrant, judged: Judge
       judged.headlineSetup,
     ),
   );
+  const ballasts = whenAsked(() => figures.noseBallasts(judged.headlineSetup));
   const html = whenAsked(() => textOfSection(entry.body));
   return {
     entry,
@@ -41,6 +42,9 @@ export function recordEntry({ read, contender, figures }: Entrant, judged: Judge
       return headline();
     },
     setupFigures: entry.setups.map(({ id }) => figures.model(id)),
+    get noseBallasts() {
+      return ballasts();
+    },
     flights,
     photos: read.photos,
     get html() {

@@ -1,6 +1,7 @@
 import { evaluate } from '../figures/evaluate.ts';
 import type { FigureSet } from '../figures/figure.ts';
 import { inspectedSetups } from '../figures/inspect.ts';
+import { type NoseBallast, noseBallasts } from '../figures/nose-ballasts.ts';
 import type { Subject } from '../figures/subject.ts';
 import { thrownGlides } from '../figures/thrown-glides.ts';
 import type { Batch } from '../model/batch.ts';
@@ -19,6 +20,8 @@ export interface FiguresOfEntry {
   readonly flight: (flown: Flown | null, setup: string | null) => FigureSet;
   /** Figures of the model in a setup together with those of the flight that stands for it. */
   readonly headline: (flown: Flown | null, setup: string | null) => FigureSet;
+  /** The nose ballast for the usual static margins. */
+  readonly noseBallasts: (setup: string | null) => readonly NoseBallast[];
 }
 
 interface Flown {
@@ -76,6 +79,7 @@ export function figuresOfEntry(
       mass === null ? model(id, only) : evaluate(subject(only, id, null, mass), 'model'),
     flight,
     headline: (flown, id) => together(model(id), flight(flown, id)),
+    noseBallasts: (id) => noseBallasts(subject(inspections, id, null, null)),
   };
 }
 

@@ -175,6 +175,7 @@ export function entryRecord(id: string, seconds: number, changes: Partial<Entry>
     headline: setup,
     figures,
     setupFigures: [figures],
+    noseBallasts: [],
     flights: entry.flights.map((one) => ({
       flight: one,
       judged: judged(one.number, seconds, 30),

@@ -152,6 +152,7 @@ export const entryRecord: EntryRecord = {
   headline: first,
   figures: modelFigures,
   setupFigures: [modelFigures, { entry: modelFigures.entry, motors: [] }],
+  noseBallasts: [],
   flights: [{ flight, judged: judgedFlight, figures: { entry: new Map(), motors: [] } }],
   photos: [],
   html: '<p>Built over a winter.</p>',
