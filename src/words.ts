@@ -655,6 +655,44 @@ export const words = {
     placeOf: (place: number, score: string) => `place ${place}, ${score}`,
   },
 
+  trim: {
+    history: 'Trim, throw by throw',
+    explained:
+      'Glides and flights in the order of their dates. What a throw says is a rule of thumb; a throw that met a gust says nothing.',
+    throw: 'Throw',
+    glide: 'Glide',
+    firstSetup: 'first',
+    moved: (distance: string, back: boolean) => `${distance} further ${back ? 'back' : 'forward'}`,
+    verdicts: {
+      glide: {
+        'tail-heavy': 'tail-heavy, or too much angle between wing and tail',
+        'nose-heavy': 'nose-heavy, or too little angle between wing and tail',
+        left: 'turns left too tightly',
+        right: 'turns right too tightly',
+        rolled: 'one wing gives way: look for a warp',
+        disturbed: 'says nothing: throw again',
+      },
+      flight: {
+        'tail-heavy': 'tail-heavy, or too little down-thrust if it was under power',
+        'nose-heavy': 'nose-heavy, or too much down-thrust if it was under power',
+        left: 'turns left too tightly, in the glide or from the torque',
+        right: 'turns right too tightly, in the glide or from the torque',
+        rolled: 'one wing gives way: look for a warp, or too much torque',
+        disturbed: 'says nothing of the trim',
+      },
+    },
+    ballast: 'Weight in the nose for a static margin',
+    ballastExplained:
+      'What it takes to balance this aircraft at another static margin, with the weight as far forward as its builder says it can sit. An estimate to begin with: the throws have the last word.',
+    marginWanted: 'Static margin wanted',
+    shift: 'Balance moves',
+    noseWeight: 'Weight in the nose',
+    shifted: (distance: string, back: boolean) => `${distance} ${back ? 'back' : 'forward'}`,
+    putIn: (mass: string) => `add ${mass}`,
+    takeOut: (mass: string) => `take out ${mass}`,
+    noBallast: (reason: string) =>
+      `The weight in the nose for another static margin cannot be told: ${reason}.`,
+  },
   rubber: {
     lead: 'Batches of rubber strip that were tested, and what they gave back.',
     none: 'No batch of rubber has been described yet.',
