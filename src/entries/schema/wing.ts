@@ -20,7 +20,7 @@ export const panel = fields({
     description: 'Chord at the outer end of the panel',
     example: '180 mm',
   }),
-  sweep: quantity('length', { floor: 'balance', negative: true })
+  sweep: quantity('length', { negative: true })
     .meta({
       title: 'Sweep',
       description: "How far the tip's leading edge lies behind the root's; negative where it lies ahead",
