@@ -328,7 +328,6 @@ export const words = {
     figuresOfMotors: 'Figures of each kind of motor',
     kind: (index: number) => `Kind ${index}`,
     howFigures: 'How each figure is worked out',
-    workedWith: 'With its numbers',
     workedFrom: (terms: readonly { readonly name: string; readonly values: readonly string[] }[]) =>
       `From ${terms.map(({ name, values }) => `${name} ${listed(values)}`).join('; ')}.`,
     counted: { motors: 'the number of motors', strands: 'the strands' },

@@ -1,4 +1,5 @@
 import type { EntryRecord } from '../../src/almanac/almanac.ts';
+import { workedText } from '../../src/components/worked-text.ts';
 import { type Figure, type FigureSet, isPresent } from '../../src/figures/figure.ts';
 import { dataOfFigure } from '../../src/publish/figure-data.ts';
 import { significant } from '../../src/quantities/decimal.ts';
@@ -36,6 +37,7 @@ function figureData(figure: Figure) {
   if (!isPresent(figure)) return dataOfFigure(figure);
   return {
     ...dataOfFigure(figure),
+    worked: workedText(figure),
     assumptions: figure.assumptions,
     shares: figure.shares.map(({ input, share }) => ({ input, share: significant(share, 6) })),
   };

@@ -1,5 +1,6 @@
 import type { EntryRecord } from '../../src/almanac/almanac.ts';
 import { measureOfFigure } from '../../src/components/measure.ts';
+import { workedText } from '../../src/components/worked-text.ts';
 import { type Figure, type FigureSet, isPresent } from '../../src/figures/figure.ts';
 import { figureDefinition } from '../../src/figures/registry.ts';
 import { printable } from './printable.ts';
@@ -24,7 +25,7 @@ export function figuresText(record: EntryRecord): string {
       setText(figures, '  '),
     ]),
   ];
-  return `${blocks.join('\n')}\n${assumptionsText(record)}`;
+  return `${blocks.join('\n')}\n${workedBlock(record)}\n${assumptionsText(record)}`;
 }
 
 function setupName(id: string | null): string {
@@ -57,6 +58,19 @@ function tableText(figures: readonly Figure[], indent: string): string {
 
 function nameOf(figure: Figure): string {
   return figureDefinition(figure.id)?.name ?? figure.id;
+}
+
+/** How the figures of the headline setup came about with their numbers. */
+function workedBlock({ figures }: EntryRecord): string {
+  const whole = [...figures.entry.values()].map((figure) => ({ figure, of: '' }));
+  const ofMotors = figures.motors.flatMap((motor, index) =>
+    [...motor.values()].map((figure) => ({ figure, of: `, motor ${index + 1}` })),
+  );
+  const lines = [...whole, ...ofMotors].flatMap(({ figure, of }) => {
+    const worked = isPresent(figure) ? workedText(figure) : '';
+    return worked === '' ? [] : [`  ${nameOf(figure)}${of}: ${printable(worked)}\n`];
+  });
+  return `With their numbers\n${lines.join('')}`;
 }
 
 function assumptionsText(record: EntryRecord): string {

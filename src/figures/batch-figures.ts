@@ -1,6 +1,9 @@
 import { workBack, workOut } from '../rubber/stretch-energy.ts';
 import type { FigureDefinition } from './definition.ts';
+import { fraction, integral } from './formula.ts';
+import { by } from './formula-line.ts';
 import { readMeanOfTests, readTestEnergy, returnedTestsOf, stretchTestsOf } from './stretch-readings.ts';
+import * as the from './symbols.ts';
 
 /** Figures of a batch of rubber strip, from its stretch tests. */
 export const batchFigures: readonly FigureDefinition[] = [
@@ -12,7 +15,8 @@ export const batchFigures: readonly FigureDefinition[] = [
     scope: 'batch',
     explanation:
       'The work it takes to stretch a gram of the strip to the top of the test: the area under the curve of the way out.',
-    formula: '∫F dx on the way out / mass',
+    moves: 'Stretching further raises it; warm rubber, and rubber stretched before, takes less.',
+    formula: [by(fraction(integral(the.force, the.travel), the.testMass), 'on the way out')],
     source: 'definition of work; trapezoid between the points of the log',
     range: 'depends on how far the test went, on temperature and on how often the strip was stretched before',
     compute: (from, batch) => {
@@ -29,7 +33,9 @@ export const batchFigures: readonly FigureDefinition[] = [
     scope: 'batch',
     explanation:
       'The work a gram of the strip gives back from the top of the test: the area under the curve of the way back. This is what can turn a propeller.',
-    formula: '∫F dx on the way back / mass',
+    moves:
+      'Stretching further and better rubber raise it; holding the strip long before letting it back lowers it.',
+    formula: [by(fraction(integral(the.force, the.travel), the.testMass), 'on the way back')],
     source: 'definition of work; trapezoid between the points of the log',
     range: 'depends on how far the test went, on temperature and on how long the strip was held',
     compute: (from, batch) => {
@@ -47,7 +53,8 @@ export const batchFigures: readonly FigureDefinition[] = [
     scope: 'batch',
     explanation:
       'How much of the work put in by stretching comes back; the rest warms the rubber. Length, mass and calibration cancel.',
-    formula: 'energy out / energy in',
+    moves: 'Rubber that was stretched before, a warm room and going back at once raise it.',
+    formula: [by(fraction(the.energyOut, the.energyIn))],
     source: 'definition',
     range: 'as the two energies',
     compute: (from, batch) => {

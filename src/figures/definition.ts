@@ -1,7 +1,10 @@
 import type { Batch } from '../model/batch.ts';
 import type { Kind, Quantity } from '../quantities/quantity.ts';
 import type { DefaultId } from './defaults.ts';
-import type { FigureUnit } from './figure.ts';
+import type { Counted, FigureUnit } from './figure.ts';
+import type { Formula } from './formula.ts';
+import type { FormulaLine } from './formula-line.ts';
+import type { Given } from './given.ts';
 import type { NumberedMotor, Subject } from './subject.ts';
 
 /**
@@ -25,6 +28,8 @@ export interface Reader {
   derived(of: object, name: string, make: () => Pick<Quantity, 'kind' | 'value' | 'u' | 'origin'>): number;
   /** Keeps what a log or test is taken apart into for the time of one evaluation; it must not rest on a measured value. */
   once<T extends object>(of: object, make: () => T): T;
+  /** Reads an exact number of things, so that who reads how the figure came about sees it. */
+  count(value: number, name: Counted): number;
   /** Another figure of the same entry, or of the same motor where it is one of motors. Absent where that one is. */
   figure(id: string): number;
   /** A figure of the motor at the place given. */
@@ -41,6 +46,14 @@ export interface Reader {
   absent(reason: string): never;
 }
 
+/** How the numbers of an entry are put into a figure's formula. */
+export interface Substitution {
+  /** The units in which it comes out: first as the terms give it, then others that people know. */
+  readonly units: readonly [string, ...string[]];
+  /** The terms put in; null where they are not put together by the formula, such as a value as it was measured. */
+  readonly of: (given: Given) => Formula | null;
+}
+
 interface Described {
   readonly id: string;
   /** As a heading, such as "Wing loading". */
@@ -50,9 +63,12 @@ interface Described {
   readonly kind?: Kind;
   /** Rules of a challenge may use figures of the model only. */
   readonly of: 'model' | 'flight' | 'batch';
-  /** One paragraph in plain words. */
+  /** One paragraph in plain words: what it is and what it says. */
   readonly explanation: string;
-  readonly formula: string;
+  /** What raises or lowers it, in plain words. */
+  readonly moves: string;
+  readonly formula: readonly FormulaLine[];
+  readonly substitution?: Substitution;
   readonly source: string;
   /** Where the figure can be trusted. */
   readonly range: string;

@@ -1,4 +1,8 @@
 import type { FigureDefinition } from './definition.ts';
+import { fraction, words } from './formula.ts';
+import { by } from './formula-line.ts';
+import { shownInput } from './given.ts';
+import * as the from './symbols.ts';
 import { readTurns, turnsDiffer } from './turns-reading.ts';
 
 /** Figures of the time in the air. */
@@ -11,7 +15,9 @@ export const durationFigures: readonly FigureDefinition[] = [
     scope: 'entry',
     explanation:
       'The official time of the flight these figures are of: what the watches read under the timing rules of the challenge, or what was ruled.',
-    formula: 'official time',
+    moves:
+      'More energy in the rubber for each gram of the model, and a lower sinking speed, raise it; so does rising air.',
+    formula: [by(words('the official time'))],
     source: 'timing rules of the challenge',
     range: 'any flight',
     compute: (from, { flown }) => {
@@ -33,7 +39,17 @@ export const durationFigures: readonly FigureDefinition[] = [
     scope: 'entry',
     explanation:
       'How long the model stayed up for each turn on a motor. Long ones mean a slow propeller that asks little of the rubber.',
-    formula: 'best time / turns at launch',
+    moves: 'A larger or more steeply pitched propeller on a thicker skein raises it.',
+    formula: [by(fraction(the.bestTime, the.turns))],
+    substitution: {
+      units: ['s'],
+      of: (given) => {
+        const [turns] = given.inputs;
+        return turns === undefined
+          ? null
+          : fraction(given.figure('best-time', 's'), shownInput(turns, 'turns'));
+      },
+    },
     source: 'definition',
     range: 'flights that state their turns',
     compute: (from, { flown }) => {
@@ -56,7 +72,13 @@ export const durationFigures: readonly FigureDefinition[] = [
     of: 'flight',
     scope: 'entry',
     explanation: 'How long the model stayed up for each gram of its rubber.',
-    formula: 'best time / rubber mass',
+    moves:
+      'A lower sinking speed and a propeller that wastes less raise it; more rubber on the same airframe mostly lowers it.',
+    formula: [by(fraction(the.bestTime, the.rubberMass))],
+    substitution: {
+      units: ['s/g'],
+      of: (given) => fraction(given.figure('best-time', 's'), given.figure('rubber-mass', 'g')),
+    },
     source: 'definition',
     range: 'any flight',
     compute: (from) => from.figure('best-time') / from.figure('rubber-mass'),

@@ -14,6 +14,6 @@ export function readEnergyLeft(from: Reader, subject: Subject): number {
       turns: () => turns,
       share: () => turns / from.motorFigure('break-turns', motor.index),
     });
-    return sum + motor.motor.count * readSkeinMass(from, subject, motor) * energy;
+    return sum + from.count(motor.motor.count, 'motors') * readSkeinMass(from, subject, motor) * energy;
   }, 0);
 }

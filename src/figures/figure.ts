@@ -1,3 +1,5 @@
+import type { Quantity } from '../quantities/quantity.ts';
+
 /** Units of figures as the data files write them. */
 export type FigureUnit =
   | '1'
@@ -28,6 +30,22 @@ export interface Share {
   readonly share: number;
 }
 
+/** Something a figure read itself, in the order in which it did. */
+export type Term =
+  | { readonly from: 'input'; readonly name: string; readonly quantity: Quantity }
+  /** Another figure; `motor` is its place from 0, null where it is one of the whole entry. */
+  | {
+      readonly from: 'figure';
+      readonly id: string;
+      readonly unit: FigureUnit;
+      readonly motor: number | null;
+      readonly value: number;
+    }
+  /** An exact whole number of things, such as "motors". */
+  | { readonly from: 'count'; readonly name: Counted; readonly value: number };
+
+export type Counted = 'motors' | 'strands';
+
 export interface PresentFigure {
   readonly id: string;
   readonly unit: FigureUnit;
@@ -38,6 +56,8 @@ export interface PresentFigure {
   readonly basis: Basis;
   /** The defaults and assumptions used, in plain words; empty unless partly assumed (or named only). */
   readonly assumptions: readonly string[];
+  /** What it was worked out from. */
+  readonly worked: readonly Term[];
   /** Largest first. */
   readonly shares: readonly Share[];
 }

@@ -51,7 +51,8 @@ function readPropellerDrag(from: Reader, subject: Subject, wingArea: number): nu
       withoutDiameter = true;
       continue;
     }
-    const discs = motor.count * discArea(from.value(diameter, `the propeller's diameter${suffix}`));
+    const discs =
+      from.count(motor.count, 'motors') * discArea(from.value(diameter, `the propeller's diameter${suffix}`));
     const coefficient = from.assume(after === null ? 'propeller-drag-unknown' : dragAfterRun[after]);
     drag += propellerDrag(coefficient, discs, wingArea);
   }

@@ -3,8 +3,17 @@ import { Absence } from './absence.ts';
 import { centralChange } from './central-change.ts';
 import type { DefaultId, Defaults } from './defaults.ts';
 import type { Reader } from './definition.ts';
-import type { Figure } from './figure.ts';
-import { foundationOf, type Input, type Node, newNode, restore, type Task, toFigure } from './node.ts';
+import type { Counted, Figure } from './figure.ts';
+import {
+  foundationOf,
+  type Input,
+  type Node,
+  newNode,
+  restore,
+  type Task,
+  termOf,
+  toFigure,
+} from './node.ts';
 
 /** Finds the task of a figure: of the motor given where the figure is one of motors, else of the entry. */
 export type FindTask = (id: string, motor: number | null) => Task;
@@ -121,16 +130,22 @@ export class Propagation implements Reader {
     if (this.#moved !== null) return quantity === this.#moved ? this.#movedValue : quantity.value;
     let input = this.#inputs.get(quantity);
     if (input === undefined) {
-      input = { quantity, name, dependents: [] };
+      input = { quantity, name, term: { from: 'input', name, quantity }, dependents: [] };
       this.#inputs.set(quantity, input);
     }
     this.#current?.inputs.add(input);
+    this.#current?.worked.push(input.term);
     return quantity.value;
   }
 
   need(quantity: Quantity | null | undefined, name: string): number {
     if (quantity === null || quantity === undefined) throw new Absence(`needs ${name}`);
     return this.value(quantity, name);
+  }
+
+  count(value: number, name: Counted): number {
+    if (this.#moved === null) this.#current?.worked.push({ from: 'count', name, value });
+    return value;
   }
 
   assume(id: DefaultId): number {
@@ -181,6 +196,7 @@ export class Propagation implements Reader {
       if (node.assumed) reader.assumed = true;
     }
     if (node.absent !== null) throw new Absence(node.absent);
+    reader?.worked.push(termOf(node));
     return node.value;
   }
 

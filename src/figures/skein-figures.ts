@@ -1,5 +1,8 @@
 import { breakTurns, weighedSection } from '../rubber/skein.ts';
 import type { FigureDefinition } from './definition.ts';
+import { equals, fraction, product, root, words } from './formula.ts';
+import { by, orElse } from './formula-line.ts';
+import { shownInput } from './given.ts';
 import { scatter } from './scatter.ts';
 import {
   readDensity,
@@ -8,6 +11,7 @@ import {
   readStrandsSection,
   wasWeighed,
 } from './skein-readings.ts';
+import * as the from './symbols.ts';
 import { readTurns } from './turns-reading.ts';
 
 /** The next skein breaks no more predictably than this share of the mean, however well a few tests agree. */
@@ -23,7 +27,14 @@ export const skeinFigures: readonly FigureDefinition[] = [
     scope: 'motor',
     explanation:
       'How thick the skein is, slack: the section of all its strands side by side. Scales tell it better than a gauge on soft rubber, so a weighed skein gives it by its mass and length.',
-    formula: 'A = mass/(density × made-up length) where it was weighed, else strands × width × thickness',
+    moves: 'More strands or a thicker strip raises it; the same rubber made up longer has less.',
+    formula: [
+      by(
+        equals(the.section, fraction(the.skeinMass, product(the.rubberDensity, the.skeinLength))),
+        'where it was weighed',
+      ),
+      orElse(product(the.strands, the.width, the.thickness)),
+    ],
     source: 'geometry',
     range: 'any skein',
     compute: (from, subject, motor) => {
@@ -45,7 +56,11 @@ export const skeinFigures: readonly FigureDefinition[] = [
     scope: 'motor',
     explanation:
       'The turns at which the skein is expected to break. Tests of ones like it win; their scatter is the uncertainty, for it is the next skein that breaks. Else it follows from length and section with a constant found in practice.',
-    formula: 'mean of the tests, else C·L/√A',
+    moves: 'A longer or thinner skein raises it; tired, dry or cold rubber lowers it.',
+    formula: [
+      by(words('the mean of the tests')),
+      orElse(fraction(product(the.turnsConstant, the.skeinLength), root(the.section))),
+    ],
     source: 'common practice, no source; tested turns as stated',
     range: 'the rule: lubricated, broken-in skeins of contest-grade strip',
     compute: (from, subject, motor) => {
@@ -76,7 +91,17 @@ export const skeinFigures: readonly FigureDefinition[] = [
     scope: 'motor',
     explanation:
       'How near to breaking the motor was wound for the flight. Above 0.95 the next skein may well break; above 1 the break turns are too low.',
-    formula: 'x = turns of the flight / break turns',
+    moves: 'More turns on the same skein raise it; a longer or thinner skein lowers it at the same turns.',
+    formula: [by(equals(the.woundShare, fraction(the.turns, the.breakTurns)))],
+    substitution: {
+      units: ['1', '%'],
+      of: (given) => {
+        const [turns] = given.inputs;
+        return turns?.quantity.kind !== 'turns'
+          ? null
+          : fraction(shownInput(turns, 'turns'), given.figure('break-turns', 'turns'));
+      },
+    },
     source: 'definition; where the flight does not state its turns, common practice',
     range: 'any; not clamped',
     compute: (from, subject, motor) => {

@@ -26,7 +26,7 @@ export function readStrandsSection(from: Reader, subject: Subject, motor: Number
   if (strands === null) return from.absent(`needs the strands of the skein${motor.suffix}`);
   const whose = own === null && batch !== null ? ` of ${batch.label}` : motor.suffix;
   return strandsSection(
-    strands,
+    from.count(strands, 'strands'),
     from.value(strip.width, `the strip's width${whose}`),
     from.value(strip.thickness, `the strip's thickness${whose}`),
   );
@@ -63,7 +63,7 @@ function skeinMassAsStated(from: Reader, subject: Subject, motor: NumberedMotor)
 /** Mass of all rubber in kg as the builder gives it. */
 export function rubberMassAsStated(from: Reader, subject: Subject): number {
   return numberedMotors(subject.design).reduce(
-    (sum, motor) => sum + motor.motor.count * skeinMassAsStated(from, subject, motor),
+    (sum, motor) => sum + from.count(motor.motor.count, 'motors') * skeinMassAsStated(from, subject, motor),
     0,
   );
 }
@@ -74,7 +74,7 @@ export function readSkeinMass(from: Reader, subject: Subject, motor: NumberedMot
   if (inspected === null) return skeinMassAsStated(from, subject, motor);
   const total = from.value(inspected, 'the inspected mass of rubber');
   // With one kind of motor the builder's own weight would cancel: it is not needed at all.
-  if (subject.design.motors.length === 1) return total / motor.motor.count;
+  if (subject.design.motors.length === 1) return total / from.count(motor.motor.count, 'motors');
   return (total * skeinMassAsStated(from, subject, motor)) / rubberMassAsStated(from, subject);
 }
 

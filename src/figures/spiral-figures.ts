@@ -1,5 +1,8 @@
 import type { FigureDefinition } from './definition.ts';
+import { fraction, product } from './formula.ts';
+import { by } from './formula-line.ts';
 import { readPolarGlide } from './polar-readings.ts';
+import * as the from './symbols.ts';
 
 /** Degrees in a radian. */
 const degrees = 180 / Math.PI;
@@ -14,7 +17,13 @@ export const spiralFigures: readonly FigureDefinition[] = [
     scope: 'entry',
     explanation:
       'Whether the model tightens a turn by itself or opens it: the fin’s arm in spans times the effective dihedral in degrees for each unit of lift. About 5 is neutral, more is stable, less winds in. A rule of thumb, no more; the fin’s size does not enter it.',
-    formula: '(l_f/b)·(effective dihedral in degrees / C_L), C_L of the slowest sink by the polar',
+    moves: 'More dihedral or a longer arm of the fin raises it; flying slower, with more lift, lowers it.',
+    formula: [
+      by(
+        product(fraction(the.finArm, the.span), fraction(the.effectiveDihedral, the.lift)),
+        'C_L of the slowest sink by the polar',
+      ),
+    ],
     source: 'common practice, no source',
     range: 'models with dihedral and a fin behind the wing; no certificate of airworthiness',
     compute: (from, subject) => {

@@ -1,4 +1,8 @@
 import type { FigureDefinition } from './definition.ts';
+import { fraction, minus, product, sum, times } from './formula.ts';
+import { by } from './formula-line.ts';
+import { shownInput } from './given.ts';
+import * as the from './symbols.ts';
 
 const noTailplane = 'a tailless model has no tailplane';
 
@@ -11,7 +15,8 @@ export const tailFigures: readonly FigureDefinition[] = [
     of: 'model',
     scope: 'entry',
     explanation: 'The area of the tailplane seen from above (of the foreplane, where the tail goes first).',
-    formula: 'S_t, as measured',
+    moves: 'Nothing but the tailplane itself.',
+    formula: [by(the.tailArea, 'as measured')],
     source: 'measured',
     range: 'models with a tailplane',
     compute: (from, { design }) => {
@@ -27,7 +32,15 @@ export const tailFigures: readonly FigureDefinition[] = [
     scope: 'entry',
     explanation:
       'Wing and tailplane together, seen from above: what many classes limit. Of a tailless model it is the wing alone.',
-    formula: 'S + S_t',
+    moves: 'A larger wing or tailplane raises it.',
+    formula: [by(sum(the.area, the.tailArea))],
+    substitution: {
+      units: ['dm2'],
+      of: (given) =>
+        given.terms.length < 2
+          ? null
+          : sum(given.figure('wing-area', 'dm2'), given.figure('tail-area', 'dm2')),
+    },
     source: 'definition of model classes',
     range: 'any layout',
     compute: (from, { design }) => {
@@ -43,7 +56,21 @@ export const tailFigures: readonly FigureDefinition[] = [
     scope: 'entry',
     explanation:
       'How much the tailplane has to say against the wing: its area times its arm, in measures of the wing’s area and chord. A larger one lets the balance lie further back.',
-    formula: 'S_t·l_t / (S·MAC)',
+    moves:
+      'A larger tailplane or a longer arm raises it; a larger wing, and above all a wider chord, lowers it.',
+    formula: [by(fraction(product(the.tailArea, the.tailArm), product(the.area, the.meanAerodynamicChord)))],
+    substitution: {
+      units: ['1'],
+      of: (given) => {
+        const [arm] = given.inputs;
+        return arm === undefined
+          ? null
+          : fraction(
+              times(given.figure('tail-area', 'm2'), shownInput(arm, 'm')),
+              times(given.figure('wing-area', 'm2'), given.figure('mean-aerodynamic-chord', 'm')),
+            );
+      },
+    },
     source: 'standard definition',
     range: 'models with a tailplane; the arm runs from quarter-chord to quarter-chord',
     compute: (from, { design }) => {
@@ -60,7 +87,20 @@ export const tailFigures: readonly FigureDefinition[] = [
     scope: 'entry',
     explanation:
       'How much the fin has to say in yaw: the area of all fins times their arm, in measures of the wing’s area and span.',
-    formula: 'S_f·l_f / (S·b)',
+    moves: 'A larger fin or a longer arm raises it; more wing area or span lowers it.',
+    formula: [by(fraction(product(the.finArea, the.finArm), product(the.area, the.span)))],
+    substitution: {
+      units: ['1'],
+      of: (given) => {
+        const [area, arm] = given.inputs;
+        return area === undefined || arm === undefined
+          ? null
+          : fraction(
+              times(shownInput(area, 'm2'), shownInput(arm, 'm')),
+              times(given.figure('wing-area', 'm2'), given.figure('span', 'm')),
+            );
+      },
+    },
     source: 'standard definition',
     range: 'models with a fin',
     compute: (from, { design }) => {
@@ -77,7 +117,12 @@ export const tailFigures: readonly FigureDefinition[] = [
     scope: 'entry',
     explanation:
       'How much more the wing is tilted up than the tailplane. With the balance it decides at what speed the model settles.',
-    formula: 'incidence of the wing − incidence of the tailplane',
+    moves: 'Packing under the wing’s leading edge or the tailplane’s trailing edge raises it.',
+    formula: [by(minus(the.wingIncidence, the.tailIncidence))],
+    substitution: {
+      units: ['°'],
+      of: (given) => minus(...given.inputs.map((input) => shownInput(input, '°'))),
+    },
     source: 'common practice, no source',
     range: 'models with a tailplane',
     compute: (from, { design }) => {

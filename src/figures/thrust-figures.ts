@@ -2,10 +2,13 @@ import { idealStaticPower } from '../flight/actuator-disc.ts';
 import { gravity } from '../flight/gravity.ts';
 import { integrateRun, thrustImpulse } from '../rubber/thrust-log.ts';
 import type { FigureDefinition } from './definition.ts';
+import { fraction, integral, number, power, product, root, total, words } from './formula.ts';
+import { by } from './formula-line.ts';
 import { readThrustRun } from './log-readings.ts';
 import { readEnergyOfWinding } from './rubber-energy.ts';
 import { readSkeinMass } from './skein-readings.ts';
 import { numberedMotors } from './subject.ts';
+import * as the from './symbols.ts';
 import { windingOfLog } from './winding.ts';
 
 /** Figures of what a motor and its propeller pull on the bench, the model standing still. */
@@ -18,7 +21,8 @@ export const thrustFigures: readonly FigureDefinition[] = [
     scope: 'motor',
     explanation:
       'How much one motor pulls, and how long, in one number: the area under its thrust log. What the rig reads at rest is taken off first, and the run is counted while the thrust is above a twentieth of its peak.',
-    formula: '∫T dt over the run',
+    moves: 'More rubber wound closer to the break, and a propeller that suits it, raise it.',
+    formula: [by(integral(the.thrust, the.time), 'over the run')],
     source: 'definition; trapezoid between the readings of the log',
     range: 'the model standing still: in flight a propeller pulls less',
     compute: (from, subject, motor) => {
@@ -33,7 +37,12 @@ export const thrustFigures: readonly FigureDefinition[] = [
     of: 'model',
     scope: 'motor',
     explanation: 'The even pull that would give the same impulse in the same time.',
-    formula: 'impulse / run time',
+    moves: 'A thicker skein, which turns the propeller faster for a shorter time, raises it.',
+    formula: [by(fraction(the.impulse, the.runTime))],
+    substitution: {
+      units: ['N'],
+      of: (given) => fraction(given.figure('thrust-impulse', 'N·s'), given.figure('run-time', 's')),
+    },
     source: 'definition',
     range: 'the model standing still',
     compute: (from) => from.figure('thrust-impulse') / from.figure('run-time'),
@@ -45,7 +54,9 @@ export const thrustFigures: readonly FigureDefinition[] = [
     of: 'model',
     scope: 'motor',
     explanation: 'The hardest pull of one motor, mostly in the first second.',
-    formula: 'the highest reading, corrected for what the rig reads at rest',
+    moves:
+      'A thicker skein and more turns raise it; a propeller pitched so steeply that it stalls lowers it.',
+    formula: [by(words('the highest reading, corrected for what the rig reads at rest'))],
     source: 'measured',
     range: 'the model standing still; a single reading, so a knock on the rig counts',
     compute: (from, subject, motor) => {
@@ -61,7 +72,10 @@ export const thrustFigures: readonly FigureDefinition[] = [
     scope: 'motor',
     explanation:
       'How long the motor pulls with the model held still. In flight it runs down sooner, for a propeller that moves forward turns faster.',
-    formula: 'from the first upward to the last downward crossing of 5 % of the peak, interpolated',
+    moves: 'A longer, thinner skein or a larger, more steeply pitched propeller raises it.',
+    formula: [
+      by(words('from the first upward to the last downward crossing of 5 % of the peak, interpolated')),
+    ],
     source: 'definition; common practice, no source',
     range: 'the model standing still',
     compute: (from, subject, motor) => readThrustRun(from, subject, motor).runTime,
@@ -75,7 +89,19 @@ export const thrustFigures: readonly FigureDefinition[] = [
     scope: 'motor',
     explanation:
       'How much of the rubber’s energy reaches the air when the model is held still: the least energy that could have made the thrust, over what the skein held at the turns of the log. Friction, blades that stall at first and a twisting wake take the rest.',
-    formula: '∫max(T, 0)^1.5/√(2ρA) dt / energy of the skein at the turns of the log',
+    moves: 'Blades that do not stall and hooks with little friction raise it.',
+    formula: [
+      by(
+        fraction(
+          integral(
+            fraction(power(the.pull, '1.5'), root(product(number('2'), the.airDensity, the.disc))),
+            the.time,
+          ),
+          the.energyOfSkein,
+        ),
+        'the energy that of the turns of the log',
+      ),
+    ],
     source: 'momentum theory of the actuator disc (Rankine, Froude); air of the standard atmosphere',
     range: 'the model standing still; it cannot exceed 1',
     compute: (from, subject, motor) => {
@@ -101,12 +127,21 @@ export const thrustFigures: readonly FigureDefinition[] = [
     scope: 'entry',
     explanation:
       'What all motors pull standing still, on average, over what it takes to hold the model up in level flight. Below 1 the model cannot hold its height; above 1 it may, for a propeller pulls less in flight than standing still.',
-    formula: 'Σ mean thrust × glide ratio / (m·g)',
+    moves: 'More thrust, a flatter glide or a lighter model raises it.',
+    formula: [
+      by(
+        fraction(
+          product(total(product(the.count, the.meanThrust)), the.glideRatio),
+          product(the.mass, the.gravity),
+        ),
+      ),
+    ],
     source: 'balance of forces in level flight',
     range: 'an upper bound: thrust falls with speed',
     compute: (from, subject) => {
       const thrust = numberedMotors(subject.design).reduce(
-        (sum, { motor, index }) => sum + motor.count * from.motorFigure('mean-thrust', index),
+        (sum, { motor, index }) =>
+          sum + from.count(motor.count, 'motors') * from.motorFigure('mean-thrust', index),
         0,
       );
       return (thrust * from.figure('glide-ratio')) / (from.figure('flying-mass') * gravity);

@@ -3,9 +3,12 @@ import type { Rotation } from '../model/design.ts';
 import { torqueAt } from '../rubber/torque-log.ts';
 import { breakTurnsOfTest, torqueRatio } from '../rubber/torque-test.ts';
 import type { FigureDefinition, Reader } from './definition.ts';
+import { applied, fraction, number, power, product, total, words } from './formula.ts';
+import { by, orElse } from './formula-line.ts';
 import { readTorqueLogOf } from './log-readings.ts';
 import { batchOf, readDensity, readSkeinLength, readSkeinMass } from './skein-readings.ts';
 import { motorCount, type NumberedMotor, numberedMotors, type Subject } from './subject.ts';
+import * as the from './symbols.ts';
 import { turnsOnLog } from './torque-energy.ts';
 import { hasTorqueTest, readFromTorqueTests } from './torque-test-readings.ts';
 import { turnsWound, windingAtLaunch } from './winding.ts';
@@ -23,7 +26,18 @@ export const torqueFigures: readonly FigureDefinition[] = [
     scope: 'motor',
     explanation:
       'The torque of one motor as the model was let go. It decides the climb off the hand, and how hard the model tries to roll. As read on a torque meter; else from the motor’s torque log at the turns wound; else from a torque test of the batch, at the same share of the break turns.',
-    formula: 'as read, else Q(n) of the torque log, else Q_test(x)·((m/L)/(m/L)_test)^1.5',
+    moves: 'A thicker, shorter skein and more turns raise it.',
+    formula: [
+      by(words('as read on a torque meter')),
+      orElse(applied(the.torque, the.turns), 'of the motor’s torque log'),
+      orElse(
+        product(
+          applied(the.testTorque, the.woundShare),
+          power(fraction(the.massPerLength, the.massPerLengthOfTest), '1.5'),
+        ),
+        'of the batch’s torque test',
+      ),
+    ],
     source: 'measured; scaling of skeins of one rubber (common practice, no source)',
     range: 'a test of a skein not too unlike this one; beyond the top of a log or test it stays at the top',
     compute: readLaunchTorque,
@@ -36,7 +50,14 @@ export const torqueFigures: readonly FigureDefinition[] = [
     scope: 'motor',
     explanation:
       'The even torque that would give the same energy over the same turns. The ratio of launch torque to it says how much the motor bursts at first.',
-    formula: 'energy of the skein / (2π·turns it was integrated over)',
+    moves:
+      'A thicker, shorter skein raises it; a longer one of the same rubber spreads its energy over more turns.',
+    formula: [
+      by(
+        fraction(the.energyOfSkein, product(number('2'), the.pi, the.turns)),
+        'over the turns that the energy was taken over',
+      ),
+    ],
     source: 'definition; work of a torque',
     range: 'as the energy per gram of rubber',
     compute: readMeanTorque,
@@ -49,7 +70,10 @@ export const torqueFigures: readonly FigureDefinition[] = [
     scope: 'entry',
     explanation:
       'How far the balance would have to move sideways to hold against the mean torque of all motors together; positive to the right. Motors of both hands cancel. It is a first guess of how much there is to trim away: warps and side-thrust do most of that work.',
-    formula: 'Σ ±Q_mean / (m·g), + for motors that turn clockwise, seen from behind',
+    moves: 'Pairs of motors of both hands bring it to zero; a thicker skein raises it.',
+    formula: [
+      by(fraction(total(product(the.rotation, the.count, the.meanTorque)), product(the.mass, the.gravity))),
+    ],
     source: 'balance of moments',
     range: 'a first guess; all motors running',
     compute: (from, subject) => {
@@ -58,7 +82,10 @@ export const torqueFigures: readonly FigureDefinition[] = [
         return from.absent('needs a flight on which all motors ran');
       const torque = numberedMotors(subject.design).reduce((sum, { motor, index, suffix }) => {
         if (motor.rotation === null) return from.absent(`needs the rotation of the propeller${suffix}`);
-        return sum + towards[motor.rotation] * motor.count * from.motorFigure('mean-torque', index);
+        return (
+          sum +
+          towards[motor.rotation] * from.count(motor.count, 'motors') * from.motorFigure('mean-torque', index)
+        );
       }, 0);
       return torque / (from.figure('flying-mass') * gravity);
     },

@@ -9,6 +9,9 @@ export function readSpan(from: Reader, design: Design): number {
   return from.value(design.wing.span, "the wing's span");
 }
 
+/** What the lengths of panels are called; each panel is read beginning with it. */
+export const panelLengths = "the lengths of the wing's panels";
+
 /**
  * The panels of the half wing in SI. A panel without a dihedral lies flat. Sweep counts only where a figure depends on
  * where the chords stand: only then is a panel without one an assumption.
@@ -19,7 +22,7 @@ export function readPanels(
   sweep: 'sweep matters' | 'sweep does not matter',
 ): PlanformPanel[] {
   return panels.map((panel) => ({
-    length: from.value(panel.length, "the lengths of the wing's panels"),
+    length: from.value(panel.length, panelLengths),
     root: from.value(panel.root, "the chords of the wing's panels"),
     tip: from.value(panel.tip, "the chords of the wing's panels"),
     sweep: sweep === 'sweep matters' ? readSweep(from, panel) : 0,

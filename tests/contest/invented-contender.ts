@@ -91,7 +91,7 @@ export function figure(
   u = 0,
   basis: Basis = 'measured',
 ): Figure {
-  return { id, unit, value, u, basis, assumptions: [], shares: [] };
+  return { id, unit, value, u, basis, assumptions: [], worked: [], shares: [] };
 }
 
 export function figures(...list: Figure[]): FigureSet {

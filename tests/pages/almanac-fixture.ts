@@ -21,6 +21,7 @@ export function figure(id: string, unit: FigureUnit, value: number, u: number): 
     u,
     basis: 'partly assumed',
     assumptions: ['rubber has a density of 0.93 ± 0.02 g/cm³'],
+    worked: [],
     shares: [{ input: 'the wing’s span', share: 1 }],
   };
 }

@@ -5,7 +5,7 @@ import type { PresentFigure } from '../../src/figures/figure.ts';
 const space = '\u00a0';
 
 function span(value: number, u: number): PresentFigure {
-  return { id: 'span', unit: 'm', value, u, basis: 'measured', assumptions: [], shares: [] };
+  return { id: 'span', unit: 'm', value, u, basis: 'measured', assumptions: [], worked: [], shares: [] };
 }
 
 describe('a column of figures', () => {

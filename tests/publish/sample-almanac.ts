@@ -123,6 +123,7 @@ const wingLoading: Figure = {
   u: 0.053,
   basis: 'measured',
   assumptions: [],
+  worked: [],
   shares: [],
 };
 const tailVolume: Figure = { id: 'tail-volume', unit: '1', absent: "needs the tailplane's arm" };
@@ -133,6 +134,7 @@ const skeinSection: Figure = {
   u: 1e-6,
   basis: 'measured',
   assumptions: [],
+  worked: [],
   shares: [],
 };
 
