@@ -3,6 +3,7 @@ import { evidenceOnce } from './evidence-once.ts';
 import type { FolderCheck } from './folder-check.ts';
 import { formerNameTaken } from './former-name-taken.ts';
 import { siteFileMissing } from './site-file-missing.ts';
+import { stripOfBatch } from './strip-of-batch.ts';
 import { unknownBatch } from './unknown-batch.ts';
 import { unknownChallenge } from './unknown-challenge.ts';
 import { unknownEntry } from './unknown-entry.ts';
@@ -20,6 +21,7 @@ export const folderChecks: readonly FolderCheck[] = [
   unknownBatch,
   unknownReference,
   unknownRound,
+  stripOfBatch,
   builderDiffers,
   evidenceOnce,
   formerNameTaken,

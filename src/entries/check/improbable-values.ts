@@ -1,11 +1,11 @@
-import { parseQuantity } from '../../quantities/parse.ts';
 import type { Quantity } from '../../quantities/quantity.ts';
 import { fieldName } from '../problems/field-name.ts';
 import { patternOf } from '../problems/issues-to-problems.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Path, SourceDocument } from '../source/source.ts';
-import { likelyUnits, type PlausibleRange, plausibleRanges } from './plausible-ranges.ts';
+import { otherUnit } from './other-unit.ts';
+import { type PlausibleRange, plausibleRanges } from './plausible-ranges.ts';
 
 /** Values far outside what such things measure: mostly a slip of the unit, which is then offered. */
 export function checkImprobableValues(draft: object, source: SourceDocument): Problem[] {
@@ -34,7 +34,7 @@ function checkQuantity(source: SourceDocument, quantity: Quantity, path: Path): 
   if (quantity.kind === 'share' && path.at(-1) === 'balance') return [];
   const range = plausibleRanges.get(patternOf(path[0] === 'setups' ? path.slice(1) : path));
   if (range === undefined || isIn(range, quantity.value)) return [];
-  const suggestion = otherUnit(quantity, range);
+  const suggestion = otherUnit(quantity, (value) => isIn(range, value));
   const question = suggestion === null ? ' Correct it if it is a slip.' : ` Did you mean "${suggestion}"?`;
   return [
     problemAt(source, path, 'value', 'improbable-value', {
@@ -48,16 +48,4 @@ function checkQuantity(source: SourceDocument, quantity: Quantity, path: Path): 
 
 function isIn(range: PlausibleRange, value: number): boolean {
   return value >= range.low && value <= range.high;
-}
-
-/** The same digits in the likeliest unit that gives a plausible value; null where none does. */
-function otherUnit(quantity: Quantity, range: PlausibleRange): string | null {
-  const digits = /^\s*([+\-−]?[\d.,]+)\s*[^\d\s±]/.exec(quantity.written)?.[1];
-  if (digits === undefined || quantity.written.includes('±')) return null;
-  for (const unit of likelyUnits[quantity.kind] ?? []) {
-    const text = unit === '°' ? `${digits}${unit}` : `${digits} ${unit}`;
-    const parsed = parseQuantity(text, quantity.kind, { negative: true });
-    if (parsed.ok && isIn(range, parsed.value.value)) return text;
-  }
-  return null;
 }

@@ -1,5 +1,3 @@
-import type { Kind } from '../../quantities/quantity.ts';
-
 /** Between what values such a thing lies, in SI, with both ends in the words of a message. */
 export interface PlausibleRange {
   readonly low: number;
@@ -91,17 +89,3 @@ export const plausibleRanges: ReadonlyMap<string, PlausibleRange> = new Map([
   ['flights.rubber.temperature', airTemperature],
   ['flights.rubber.stretched-to', range(1, 10, 'rubber is stretched to between 1 and 10 times its length')],
 ]);
-
-/** Units tried for a slip, the likeliest first. */
-export const likelyUnits: Readonly<Partial<Record<Kind, readonly string[]>>> = {
-  length: ['cm', 'mm', 'm', 'in', 'ft'],
-  area: ['dm2', 'cm2', 'm2', 'mm2', 'in2', 'ft2'],
-  mass: ['g', 'kg', 'mg', 'oz', 'lb'],
-  torque: ['mN·m', 'N·mm', 'N·m', 'gf·cm'],
-  time: ['s', 'min'],
-  speed: ['m/s', 'km/h'],
-  temperature: ['°C', '°F', 'K'],
-  density: ['g/cm3', 'kg/m3'],
-  pressure: ['hPa', 'kPa', 'mmHg', 'inHg'],
-  angle: ['°', 'rad'],
-};

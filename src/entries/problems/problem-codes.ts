@@ -168,6 +168,7 @@ export const problemCodes = {
   'unknown-round': error('nothing', 'A flight names a round that its challenge does not have.'),
   'unknown-reference': error('nothing', 'A file names a challenge or entry that does not exist.'),
   'evidence-twice': note('Two flights of a challenge show the same link.'),
+  'strip-differs': warning('A skein’s strip differs from that of its batch by more than 10 %.'),
   'builder-differs': note('An entry names its builder otherwise than the builder’s own file.'),
   'logo-missing': error('photo', 'The site names a logo that is not there.'),
 
@@ -178,6 +179,12 @@ export const problemCodes = {
   'skein-mass-differs': warning('A skein weighs less than 0.8 or more than 1.25 times what its strip gives.'),
   'turns-above-break': warning('A flight has more turns than those at which the motor should break.'),
   'turns-near-break': note('A flight has more than 0.95 of the turns at which the motor should break.'),
+  'wing-loading-improbable': warning('Mass and wing give a loading far outside what such models carry.'),
+  'balance-beside-wing': warning('The balance lies ahead of the wing or behind it.'),
+  'balance-behind-neutral-point': note('The balance lies behind the neutral point.'),
+  'glide-beyond-ideal': note('A test glide went further than an ideal wing of its measures would.'),
+  'time-above-ceiling': note('A best time is above the upper bound for still air.'),
+  'time-above-prediction': note('A best time is far above what the figures of the model give in still air.'),
   'photo-twice': note('An entry shows the same picture twice.'),
 } as const satisfies Readonly<Record<string, CodeOfProblem>>;
 
