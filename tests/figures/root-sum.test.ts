@@ -2,17 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { rootSum } from '../../src/figures/root-sum.ts';
 
 describe('the root sum of squares', () => {
-  it('gives the combined uncertainty of the end-gauge example', () => {
-    // JCGM 100:2008, annex H.1 (first order, from memory): components 25, 9.7, 2.9 and 16.6 nm → 32 nm.
-    const { u } = rootSum([
-      { input: 'standard', change: 25 },
-      { input: 'comparison', change: -9.7 },
-      { input: 'repeats', change: 2.9 },
-      { input: 'temperature', change: 16.6 },
-    ]);
-    expect(Math.round(u)).toBe(32);
-  });
-
   it('says who has which share of the variance, the largest first', () => {
     // 3² + 4² = 5²: shares 9/25 and 16/25.
     const { u, shares } = rootSum([

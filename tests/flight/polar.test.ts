@@ -1,21 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bestGlide, type Glider, glideAt, laminarPlateDrag, minimumSink } from '../../src/flight/polar.ts';
-
-const air = { density: 1.225, viscosity: 1.7894e-5 };
-
-/** A model whose drag is a plain parabola. */
-const parabolic: Glider = {
-  ...air,
-  mass: 0.23,
-  wingArea: 0.18,
-  chord: 0.11,
-  aspectRatio: 15,
-  plateFactor: 0,
-  fixedDrag: 0.025,
-  spanEfficiency: 0.85,
-  usableLift: Number.POSITIVE_INFINITY,
-};
+import { bestGlide, type Glider, glideAt, minimumSink } from '../../src/flight/polar.ts';
 
 const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const anyGlider: fc.Arbitrary<Glider> = fc.record({
@@ -31,25 +16,7 @@ const anyGlider: fc.Arbitrary<Glider> = fc.record({
   usableLift: positive(0.2, 2),
 });
 
-describe('the friction of a laminar plate', () => {
-  it.each([
-    // Blasius 1908, 1.328/√Re.
-    [1e4, 0.01328, 1e-12],
-    [1e5, 0.0041995, 5e-8],
-  ])('at a Reynolds number of %d is Blasius’s', (reynoldsNumber, drag, tolerance) => {
-    expect(Math.abs(laminarPlateDrag(reynoldsNumber) - drag)).toBeLessThanOrEqual(tolerance);
-  });
-});
-
 describe('a parabolic polar', () => {
-  it('gives the worked case of minimum sink', () => {
-    // By hand, C_L = √(3·π·e·AR·C_D0): m 0.23 kg, S 0.18 m², AR 15, e 0.85, C_D0 0.025, air of 1.225 kg/m³.
-    const { lift, speed, sink } = minimumSink(parabolic);
-    expect(Math.abs(lift - 1.73325)).toBeLessThan(5e-6);
-    expect(Math.abs(speed - 3.43562)).toBeLessThan(5e-6);
-    expect(Math.abs(sink - 0.198218)).toBeLessThan(5e-7);
-  });
-
   it('has three times as much induced as fixed drag at minimum sink, and flies there at 0.7598 of its best glide', () => {
     // Anderson, Introduction to Flight, chapter 6 (from memory): C_D,i = 3·C_D0; V = 3^(−1/4)·V of the best glide.
     fc.assert(
