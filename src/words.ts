@@ -661,7 +661,7 @@ export const words = {
     throw: 'Throw',
     glide: 'Glide',
     firstSetup: 'first',
-    moved: (distance: string, back: boolean) => `${distance} further ${back ? 'back' : 'forward'}`,
+    moved: (distance: string, back: boolean) => `moved ${distance} ${back ? 'back' : 'forward'}`,
     verdicts: {
       glide: {
         'tail-heavy': 'tail-heavy, or too much angle between wing and tail',
@@ -682,13 +682,14 @@ export const words = {
     },
     ballast: 'Weight in the nose for a static margin',
     ballastExplained:
-      'What it takes to balance this aircraft at another static margin, with the weight as far forward as its builder says it can sit. An estimate to begin with: the throws have the last word.',
+      'What it takes to balance this aircraft at another static margin, with the weight as far forward as its builder says it can sit. An estimate to begin with: the throws have the last word. Where weight is to come out and none sits there, move something back.',
     marginWanted: 'Static margin wanted',
     shift: 'Balance moves',
     noseWeight: 'Weight in the nose',
-    shifted: (distance: string, back: boolean) => `${distance} ${back ? 'back' : 'forward'}`,
-    putIn: (mass: string) => `add ${mass}`,
-    takeOut: (mass: string) => `take out ${mass}`,
+    forward: 'forward',
+    back: 'back',
+    add: 'to add',
+    takeOut: 'to take out',
     noBallast: (reason: string) =>
       `The weight in the nose for another static margin cannot be told: ${reason}.`,
   },
@@ -718,6 +719,26 @@ export const words = {
     usedBy: 'Aircraft that fly on it',
     notUsed: 'No entered aircraft names this batch.',
     noTests: 'No test has been entered.',
+    chart: {
+      stretch: 'Stretched length ÷ slack length',
+      force: 'Force in N, for strip of 1 g per metre',
+      forceOut: 'Force out, N per g/m',
+      forceBack: 'Force back, N per g/m',
+      out: 'out',
+      back: 'and back',
+      broke: 'broke',
+      turns: 'Turns still in',
+      torque: 'Torque, N·mm',
+      inNumbers: 'The curve in numbers',
+      stretchTitle: (file: string) => `${file}: force against stretch`,
+      stretchDescription: (top: number, back: boolean, broke: boolean) =>
+        `Stretched to ${top.toFixed(2)} times its slack length${back ? ' and let back, on a lower curve' : ''}${broke ? '; it broke at that stretch' : ''}. The numbers stand in the table below.`,
+      stretchExplained:
+        'The area below a curve is energy in joules per gram of rubber: below the upper curve what was put in, below the dashed one what came back. What lies between warmed the strip.',
+      torqueTitle: (file: string) => `${file}: torque against turns`,
+      torqueDescription: (turns: number, torque: number) =>
+        `Unwound from ${turns.toFixed(0)} turns, where it pulled with ${torque.toFixed(1)} N·mm. The numbers stand in the table below.`,
+    },
   },
 
   figures: {

@@ -17,7 +17,8 @@ const rooms: Record<string, readonly string[]> = {
 };
 rooms.entries = [...Object.keys(rooms)];
 rooms.almanac = [...Object.keys(rooms)];
-rooms.publish = [...Object.keys(rooms)];
+rooms.charts = [...Object.keys(rooms)];
+rooms.publish = Object.keys(rooms).filter((room) => room !== 'charts');
 const site = ['pages', 'layouts', 'components', 'styles', 'words.ts'];
 for (const room of site) rooms[room] = [...Object.keys(rooms), ...site];
 

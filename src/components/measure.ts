@@ -1,7 +1,7 @@
 import type { PresentFigure } from '../figures/figure.ts';
 import { figureDefinition } from '../figures/registry.ts';
 import { kindOfFigure, kindOfUnit } from '../figures/unit-kind.ts';
-import { roundDecimal } from '../quantities/decimal.ts';
+import { roundDecimal, significant } from '../quantities/decimal.ts';
 import { formatMeasured, formatQuantity, formatSeconds, toUnit } from '../quantities/format.ts';
 import type { Kind } from '../quantities/quantity.ts';
 import { decimals, printed, valueIn, withUnit } from './number-text.ts';
@@ -31,10 +31,14 @@ export function measureOf(value: number, u: number, kind: Kind, units: UnitPair)
   };
 }
 
+/** Digits of a figure without uncertainty: a share of two areas of one curve is no better known than its readings. */
+const digitsWithoutU = 3;
+
 /** A figure as text, in the units its kind is shown in. */
 export function measureOfFigure(figure: PresentFigure): Measure {
   const { kind, units } = shownAs(figure);
-  return measureOf(figure.value, figure.u, kind, units);
+  const value = figure.u === 0 ? significant(figure.value, digitsWithoutU) : figure.value;
+  return measureOf(value, figure.u, kind, units);
 }
 
 /** A time of the rules, such as "40 s". */
