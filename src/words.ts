@@ -580,8 +580,8 @@ export const words = {
     tieBreakLead: 'Among equal scores these decide, one after another; after that the place is shared.',
     noTieBreak: 'Equal scores share the place.',
     nextBest: 'The next best flight.',
-    larger: (figure: string) => `The larger ${figure.toLowerCase()}, beyond what measuring can tell apart.`,
-    smaller: (figure: string) => `The smaller ${figure.toLowerCase()}, beyond what measuring can tell apart.`,
+    larger: (figure: string) => `The larger ${figure}, beyond what measuring can tell apart.`,
+    smaller: (figure: string) => `The smaller ${figure}, beyond what measuring can tell apart.`,
     earlier: 'The score that was complete on the earlier day.',
     tieBreakShort: {
       'next-best-flight': 'the next best flight',
@@ -690,8 +690,8 @@ export const words = {
     back: 'back',
     add: 'to add',
     takeOut: 'to take out',
-    noBallast: (reason: string) =>
-      `The weight in the nose for another static margin cannot be told: ${reason}.`,
+    noBallast: (margins: readonly string[], reason: string) =>
+      `No weight can be told for ${listed(margins)}: it ${reason}.`,
   },
   rubber: {
     lead: 'Batches of rubber strip that were tested, and what they gave back.',

@@ -1,4 +1,5 @@
 import type { Almanac, ChallengeRecord, EntryRecord } from '../almanac/almanac.ts';
+import { nameOfFigure } from '../contest/rules/name-of-figure.ts';
 import type { Standing } from '../contest/standing.ts';
 import { type FigureSet, isPresent, type PresentFigure } from '../figures/figure.ts';
 import { figureDefinition } from '../figures/registry.ts';
@@ -103,6 +104,7 @@ function tieBreakInWords(step: string): string {
   const known = words.rules.tieBreakShort[step];
   if (known !== undefined) return known;
   const [size, figure] = step.split(' ');
-  const name = figure === undefined ? undefined : figureDefinition(figure)?.name.toLowerCase();
+  const name =
+    figure === undefined || figureDefinition(figure) === undefined ? undefined : nameOfFigure(figure);
   return name === undefined ? step : `${size} ${name}`;
 }

@@ -1,3 +1,4 @@
+import { nameOfFigure } from '../contest/rules/name-of-figure.ts';
 import { figureDefinition } from '../figures/registry.ts';
 import { kindOfFigure } from '../figures/unit-kind.ts';
 import type { Challenge, Condition, Limit, TieBreak } from '../model/challenge.ts';
@@ -164,7 +165,7 @@ function scaleSentence(scale: { by: string; reference: number; power: number }, 
   const definition = figureDefinition(scale.by);
   const kind = definition === undefined ? 'number' : kindOfFigure(definition);
   const reference = firstPlain(measureOf(scale.reference, 0, kind, unitsOfFigure(scale.by, kind)), system);
-  return say.scale(figureName(scale.by).toLowerCase(), reference, scale.power);
+  return say.scale(nameOfFigure(scale.by), reference, scale.power);
 }
 
 function rounds(challenge: Challenge): string[] {
@@ -182,8 +183,8 @@ function tieBreakSentence(step: TieBreak): string {
   if (step.kind === 'next-best-flight') return say.nextBest;
   if (step.kind === 'earlier-flight') return say.earlier;
   return step.prefers === 'larger'
-    ? say.larger(figureName(step.figure))
-    : say.smaller(figureName(step.figure));
+    ? say.larger(nameOfFigure(step.figure))
+    : say.smaller(nameOfFigure(step.figure));
 }
 
 function divisions(challenge: Challenge): string[] {

@@ -1,13 +1,12 @@
+import { kindOf, nameOfFigure } from '../contest/rules/name-of-figure.ts';
 import type { PresentFigure, Term } from '../figures/figure.ts';
 import { toText } from '../figures/formula.ts';
-import { figureDefinition } from '../figures/registry.ts';
 import { substituted } from '../figures/substituted.ts';
-import { kindOfFigure, kindOfUnit } from '../figures/unit-kind.ts';
+import { kindOfUnit } from '../figures/unit-kind.ts';
 import { toUnit } from '../quantities/format.ts';
 import type { Kind } from '../quantities/quantity.ts';
 import { words } from '../words.ts';
 import { printed, withUnit } from './number-text.ts';
-import { figureName } from './rule-sentences.ts';
 import { unitsOfFigure } from './units-shown.ts';
 
 /** So many digits of a value that stands in a list of what was read. */
@@ -48,10 +47,7 @@ function listed(term: Term, { id, unit }: PresentFigure): { readonly name: strin
     const { kind, value } = term.quantity;
     return { name: term.name, value: inItsUnit(kind === kindOfUnit(unit) ? id : '', kind, value) };
   }
-  const definition = figureDefinition(term.id);
-  const kind = definition === undefined ? kindOfUnit(term.unit) : kindOfFigure(definition);
-  const name = figureName(term.id);
-  return { name: `${name[0]?.toLowerCase()}${name.slice(1)}`, value: inItsUnit(term.id, kind, term.value) };
+  return { name: nameOfFigure(term.id), value: inItsUnit(term.id, kindOf(term), term.value) };
 }
 
 function inItsUnit(id: string, kind: Kind, value: number): string {

@@ -25,7 +25,7 @@ const digitsOfDifference = 5;
 export const balanceFigures: readonly FigureDefinition[] = [
   {
     id: 'balance-point',
-    name: 'Balance point',
+    name: 'Balance (CG)',
     unit: '1',
     kind: 'share',
     of: 'model',

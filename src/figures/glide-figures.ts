@@ -19,7 +19,7 @@ const polar = [
         fraction(power(the.lift, '2'), product(the.pi, the.spanEfficiency, the.aspectRatio)),
       ),
     ),
-    'at the C_L up to the usable one where the model sinks slowest',
+    'at the lift, up to the usable one, where the model sinks slowest',
   ),
   where(
     equals(

@@ -53,7 +53,7 @@ export const massFigures: readonly FigureDefinition[] = [
           the.skeinMass,
           product(the.rubberDensity, the.strands, the.width, the.thickness, the.skeinLength),
         ),
-        'the skein weighed',
+        'as weighed over as reckoned',
       ),
     ],
     source: 'geometry',

@@ -80,7 +80,7 @@ export const predictionFigures: readonly FigureDefinition[] = [
           sum(the.mostEnergy, product(the.mass, the.gravity, the.mostHeight)),
           product(the.mass, the.gravity, the.leastSink),
         ),
-        'w_min of the polar with k_p and e_s of 1, no other drag and C_L up to 1.5',
+        'the sinking speed that of a polar with the drag of a smooth plate and an ideal tip, no other drag, and lift coefficients up to 1.5',
       ),
       where(equals(the.mostEnergy, times(number('0.85'), quantity('15', 'J/g'), the.rubberMass))),
       where(equals(the.mostHeight, sum(the.height, quantity('5', 'm')))),

@@ -21,7 +21,7 @@ export const spiralFigures: readonly FigureDefinition[] = [
     formula: [
       by(
         product(fraction(the.finArm, the.span), fraction(the.effectiveDihedral, the.lift)),
-        'C_L of the slowest sink by the polar',
+        'at the lift of the slowest sink, by the polar',
       ),
     ],
     source: 'common practice, no source',

@@ -29,10 +29,10 @@ export const tailVolume = symbol('V', 'tail volume', 't');
 export const wingIncidence = symbol('i', 'incidence of the wing', 'w');
 export const tailIncidence = symbol('i', 'incidence of the tailplane', 't');
 
-export const balance = symbol('x', 'balance behind the leading edge at the centre line', 'cg');
+export const balance = symbol('x', 'balance (CG) behind the leading edge at the centre line', 'cg');
 export const chordEdge = symbol('x', 'leading edge of MAC behind that at the centre line', 'MAC');
-export const balancePoint = symbol('h', 'balance point', 'cg');
-export const neutralPoint = symbol('h', 'neutral point', 'n');
+export const balancePoint = symbol('h', 'balance (CG), as a share of MAC', 'cg');
+export const neutralPoint = symbol('h', 'neutral point, as a share of MAC', 'n');
 export const nose = symbol('x', 'nose ahead of the leading edge', 'nose');
 export const shift = symbol('Δx', 'shift of the balance');
 export const ballast = symbol('Δm', 'nose ballast that a shift needs exactly');

@@ -99,7 +99,7 @@ export const thrustFigures: readonly FigureDefinition[] = [
           ),
           the.energyOfSkein,
         ),
-        'the energy that of the turns of the log',
+        'the energy is that at the turns of the log',
       ),
     ],
     source: 'momentum theory of the actuator disc (Rankine, Froude); air of the standard atmosphere',

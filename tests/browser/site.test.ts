@@ -48,6 +48,23 @@ describe.for(pages)('$kind, at /$path', ({ path }) => {
     await close();
   });
 
+  // A formula cannot be broken into lines, so it must fit.
+  it('has no formula that is cut at 320 px', async () => {
+    const { page, close } = await openPage(browser, address, { viewport: { width: 320, height: 700 } });
+    await page.goto(address + path);
+    const cut = await page.evaluate(() =>
+      [...document.querySelectorAll('.formula math')]
+        .filter(
+          (math) =>
+            math.getBoundingClientRect().right >
+            (math.closest('.formula')?.getBoundingClientRect().right ?? 0),
+        )
+        .map((math) => math.textContent),
+    );
+    expect(cut).toEqual([]);
+    await close();
+  });
+
   it.for(['light', 'dark'] as const)('has nothing that axe objects to, in %s', async (colorScheme) => {
     const { page, close } = await openPage(browser, address, { colorScheme });
     await page.goto(address + path);

@@ -117,6 +117,21 @@ describe('numbers put into the formulas', () => {
     expect(lineOf(seen, 'rubber-mass')).toBeNull();
   });
 
+  it('leave out an airframe whose weight did not help', () => {
+    // The rubber is not known, so the weighed whole stands alone.
+    const mass = {
+      airframe: measured('mass', 0.612, 0.003),
+      flying: measured('mass', 0.65, 0.003),
+      parts: {},
+    };
+    const set = evaluate(subject({ design: design({ mass, motors: [motor({ skein: null })] }) }), 'model');
+    const whole = set.entry.get('flying-mass');
+    expect(isPresent(whole) && whole.worked.map((term) => term.from === 'input' && term.name)).toEqual([
+      'the flying mass',
+    ]);
+    expect(lineOf(set, 'flying-mass')).toBeNull();
+  });
+
   it('tell of each kind of motor, weighed or reckoned, one or several', () => {
     const two = design({ motors: [motor({ count: 1 }), motor({ skein: skein({ mass: null }) })] });
     const set = evaluate(subject({ design: two }), 'model');
