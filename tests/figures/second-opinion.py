@@ -106,13 +106,13 @@ def viscosity(temperature):
 
 
 def steadiest_glide(weight, area, chord, aspect, density, mu, factor, fixed_drag, efficiency, highest_lift):
-    """Sink, speed and glide ratio at the lift coefficient up to `highest_lift` that sinks slowest (golden section)."""
+    """Sink, speed, glide ratio and lift coefficient where the sink is least, up to `highest_lift` (golden section)."""
 
     def glide(lift):
         speed = math.sqrt(2 * weight / (density * area * lift))
         reynolds = density * speed * chord / mu
         drag = factor * 2 * 1.328 / math.sqrt(reynolds) + fixed_drag + lift**2 / (math.pi * efficiency * aspect)
-        return speed * drag / lift, speed, lift / drag
+        return speed * drag / lift, speed, lift / drag, lift
 
     low, high, ratio = 0.05, highest_lift, (math.sqrt(5) - 1) / 2
     for _ in range(200):
@@ -202,8 +202,7 @@ def figures(craft, batches, given):
     found["static-margin"] = neutral - balance
     found["trim-ballast"] = mass / (craft["balance"] + craft["nose"])
 
-    stored = left = 0.0
-    discs = 0.0
+    stored = left = discs = net_torque = 0.0
     for number, (motor, skein) in enumerate(zip(motors, masses), start=1):
         batch = batches.get(motor.get("batch"))
         density = given["density"] if batch is None or "density" not in batch else batch["density"]
@@ -213,7 +212,13 @@ def figures(craft, batches, given):
         stored += motor["count"] * skein * energy
         left += motor["count"] * skein * energy_per_rubber(batch, motor["turns-left"] / breaks, given)
         discs += motor["count"] * math.pi / 4 * motor["diameter"] ** 2
+        torque = skein * energy / (2 * math.pi * motor["turns"])
+        net_torque += motor["count"] * torque * (1 if motor["rotation"] == "clockwise" else -1)
+        strip = motor.get("strip") or batch["strip"]
+        geometric = density * motor["strands"] * strip["width"] * strip["thickness"] * motor["length"]
         name = f" of motor {number}"
+        found["skein-mass-check" + name] = motor["mass"] / geometric
+        found["mean-torque" + name] = torque
         found["skein-section" + name] = section
         found["break-turns" + name] = breaks
         found["wound-share" + name] = motor["turns"] / breaks
@@ -221,6 +226,8 @@ def figures(craft, batches, given):
     found["stored-energy"] = stored
     found["energy-per-gram"] = stored / mass
     found["energy-height"] = stored / weight
+    found["net-torque-offset"] = net_torque / weight
+    found["duration-per-gram-of-rubber"] = craft["best-time"] / rubber
 
     temperature = craft["air"].get("temperature", given["temperature"])
     air = air_density(
@@ -231,10 +238,11 @@ def figures(craft, batches, given):
     mu = viscosity(temperature)
     found["air-density"] = air
     propellers = given[motors[0]["after"]] * discs / area
-    sink, speed, ratio = steadiest_glide(
+    sink, speed, ratio, lift = steadiest_glide(
         weight, area, chord, aspect, air, mu, given["profile drag factor"],
         given["parasite drag"] + propellers, given["span efficiency"], given["usable lift"],
     )
+    found["spiral-balance"] = fin["arm"] / span * math.degrees(found["effective-dihedral"]) / lift
     if "glides" in craft:
         glides = craft["glides"]
         sink = sum(glide["height"] / glide["time"] for glide in glides) / len(glides) * craft["sink factor"]
@@ -251,7 +259,7 @@ def figures(craft, batches, given):
     efficiency = given["efficiency of one propeller" if one else "efficiency of several"]
     found["energy-use"] = weight * sink * craft["best-time"] / (stored - left + weight * height)
     found["predicted-time"] = (efficiency * stored + weight * height) / (weight * sink)
-    least, _, _ = steadiest_glide(weight, area, chord, aspect, air, mu, 1, 0, 1, 1.5)
+    least, _, _, _ = steadiest_glide(weight, area, chord, aspect, air, mu, 1, 0, 1, 1.5)
     found["ceiling-time"] = (0.85 * 15000 * rubber + weight * (height + 5)) / (weight * least)
     return found
 
@@ -307,7 +315,8 @@ def prepared(craft, batches):
             tests = motor["break-turns"]
             mean = sum(tests) / len(tests)
             motor["break-turns"] = [mean, max(deviation(tests), 0.05 * mean)]
-    used = {name: json.loads(json.dumps(batches[name])) for name in {motor.get("batch") for motor in craft["motors"]} - {None}}
+    names = {motor["batch"] for motor in craft["motors"] if "batch" in motor}
+    used = {name: json.loads(json.dumps(batches[name])) for name in names}
     for name, batch in used.items():
         # Every motor of these aircraft that has this batch is wound to the same share.
         motor = next(motor for motor in craft["motors"] if motor.get("batch") == name)
@@ -366,7 +375,8 @@ def main():
         }
     for name, batch in inputs["batches"].items():
         opinion["batches"][name] = {figure: twelve(value) for figure, value in batch_figures(batch).items()}
-    text = json.dumps(opinion, indent=2) + "\n"
+    # Exponents without a leading zero, as the project's formatter wants them.
+    text = json.dumps(opinion, indent=2).replace("e-0", "e-") + "\n"
     (HERE / "second-opinion.json").write_text(text, encoding="utf-8")
 
 

@@ -9,7 +9,10 @@ import { humidAirDensity } from '../../src/flight/humid-air.ts';
 // A second implementation, in Python, of the written definitions of the figures; it shares no code with the project, and was
 // written without a look at it. Its inputs (second-opinion-inputs.json) were copied by hand from four aircraft of the demo:
 // one motor with a batch and folding blades, four motors in a second setup, one of which hardly anything is known, and one
-// in inches with test glides. To make its answers anew, after an aircraft of these was changed:
+// in inches with test glides. In one place the definitions can be read in two ways, and it follows the project: where only
+// one of two strands of a batch was pulled until it broke, the stretch at which it did is the whole batch's.
+//
+// To make its answers anew, after one of these aircraft was changed:
 //
 //     python3 tests/figures/second-opinion.py
 
