@@ -47,7 +47,7 @@ export interface PlacedLine {
   readonly name: { readonly text: string; readonly at: Point; readonly anchor: 'start' | 'end' } | null;
 }
 
-const size = { width: 480, height: 320, left: 48, right: 466, top: 34, bottom: 266 };
+const size = { width: 480, height: 320, left: 48, right: 454, top: 34, bottom: 266 };
 
 /** Where everything of a chart stands. A line of one point is a dot, a chart without lines has its axes only. */
 export function layOutLineChart({ across, up, lines, mark }: LineChart): LineLayout {
