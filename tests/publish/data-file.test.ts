@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { evaluateBatch } from '../../src/figures/evaluate.ts';
 import { challengeData, rubberData } from '../../src/publish/data-file.ts';
+import { batch, stretchTest } from '../figures/example-design.ts';
 import { almanac, challengeRecord } from './sample-almanac.ts';
 
 describe('the data file of a challenge', () => {
@@ -104,5 +106,34 @@ describe('the data file of a challenge', () => {
 describe('the data file of rubber', () => {
   it('lists no batch where there is none', () => {
     expect(rubberData(almanac)).toBe('{"batches":[]}\n');
+  });
+
+  it('has each batch with its figures', () => {
+    const tested = batch({ stretchTests: [stretchTest()] });
+    const record = { batch: tested, figures: evaluateBatch(tested), html: '' };
+    // By hand: 44 N out and 41 N back per unit of stretch, on 0.1 m that weigh 0.33 g: 13333.33 and 12424.24 J/kg; 41/44.
+    expect(JSON.parse(rubberData({ batches: [record] }))).toEqual({
+      batches: [
+        {
+          id: tested.id,
+          label: tested.label,
+          figures: {
+            'return-ratio': { value: 0.931818181818, u: 0, unit: '1', basis: 'logged' },
+            'stretch-energy-in': {
+              value: 13333.3333333,
+              u: expect.any(Number),
+              unit: 'J/kg',
+              basis: 'logged',
+            },
+            'stretch-energy-out': {
+              value: 12424.2424242,
+              u: expect.any(Number),
+              unit: 'J/kg',
+              basis: 'logged',
+            },
+          },
+        },
+      ],
+    });
   });
 });
