@@ -93,6 +93,8 @@ function notADate(found: string): string {
 function rewritten(found: string): string | undefined {
   const yearFirst = /^(\d{4})[-/. ](\d{1,2})[-/. ](\d{1,2})$/.exec(found);
   const yearLast = /^(\d{1,2})[-/. ](\d{1,2})[-/. ](\d{4})$/.exec(found);
+  const named = withMonthNamed(found);
+  if (named !== null) return existing(...named);
   const [year, month, day] =
     yearFirst !== null
       ? [yearFirst[1], yearFirst[2], yearFirst[3]]
@@ -104,8 +106,26 @@ function rewritten(found: string): string | undefined {
             ? [yearLast[3], yearLast[1], yearLast[2]]
             : [];
   if (year === undefined || month === undefined || day === undefined) return undefined;
+  return existing(year, month, day);
+}
+
+function existing(year: string, month: string, day: string): string | undefined {
   if (!exists(Number(year), Number(month), Number(day))) return undefined;
   return `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
+}
+
+const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+const wholeMonth =
+  /^(?:january|february|march|april|may|june|july|august|sept?|september|october|november|december|[a-z]{3})$/;
+
+/** Year, month and day of `18 July 2026` or `July 18, 2026`; null where it is not written so. */
+function withMonthNamed(found: string): readonly [string, string, string] | null {
+  const dayFirst = /^(\d{1,2})(?:st|nd|rd|th)?\.?[ -]([a-z]+)\.?,?[ -](\d{4})$/i.exec(found);
+  const monthFirst = /^([a-z]+)\.? (\d{1,2})(?:st|nd|rd|th)?,? (\d{4})$/i.exec(found);
+  const [, day, name, year] = dayFirst ?? [null, monthFirst?.[2], monthFirst?.[1], monthFirst?.[3]];
+  if (day === undefined || name === undefined || year === undefined) return null;
+  const month = months.indexOf(name.slice(0, 3).toLowerCase()) + 1;
+  return month === 0 || !wholeMonth.test(name.toLowerCase()) ? null : [year, String(month), day];
 }
 
 function forMoment(fault: Fault): { readonly ok: false; readonly fault: Fault } {

@@ -25,12 +25,16 @@ describe('a calendar date', () => {
           '"9 May 2027" is not a date as this format writes it. Write year, month and day with hyphens between them.',
         found: '9 May 2027',
         accepted: 'a calendar date as year-month-day, such as 2027-05-09',
+        suggestion: '2027-05-09',
       },
     });
   });
 
   it.each([
     ['2027/5/9', '2027-05-09'],
+    ['18 July 2026', '2026-07-18'],
+    ['July 4th, 2026', '2026-07-04'],
+    ['3. Sept. 2026', '2026-09-03'],
     ['2027-5-9', '2027-05-09'],
     ['31.12.2027', '2027-12-31'],
     ['12/31/2027', '2027-12-31'],

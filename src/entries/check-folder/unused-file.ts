@@ -1,3 +1,4 @@
+import { folderOf, nearestName } from '../folder/attachments.ts';
 import { logsNamed, photosNamed, testLogsNamed } from '../folder/references.ts';
 import { problemOf } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -20,7 +21,15 @@ export const unusedFile: FolderCheck = {
       const references = file.startsWith('entries/')
         ? [...photosNamed(source), ...logsNamed(source)]
         : [...testLogsNamed(source, 'stretch-tests'), ...testLogsNamed(source, 'torque-tests')];
-      for (const reference of references) if (reference !== null) named.add(folder + reference.name);
+      const beside = [...there.files]
+        .filter((other) => folderOf(other) === folder)
+        .map((other) => other.slice(folder.length));
+      for (const reference of references) {
+        if (reference === null) continue;
+        named.add(folder + reference.name);
+        // A misspelt name is told where it stands, and its file with it.
+        if (!beside.includes(reference.name)) named.add(folder + nearestName(reference.name, beside)?.name);
+      }
     }
     if (site?.value.logo != null) named.add(site.value.logo);
     return [...there.files].filter(mayBeNamed).flatMap((file): Problem[] => {

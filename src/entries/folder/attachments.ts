@@ -58,6 +58,18 @@ function endingOf(name: string): string {
   return name.slice(name.lastIndexOf('.')).toLowerCase();
 }
 
+/** The file that was probably meant by a name that none has, and whether the two look alike. */
+export function nearestName(
+  name: string,
+  beside: readonly string[],
+): { readonly name: string; readonly looksAlike: boolean } | null {
+  const same = beside.find((other) => folded(other) === folded(name));
+  if (same !== undefined) return { name: same, looksAlike: true };
+  const alike = beside.filter((other) => endingOf(other) === endingOf(name));
+  const near = didYouMean(name, alike);
+  return near === null ? null : { name: near, looksAlike: false };
+}
+
 /** The problem of a name that no file beside the text has. */
 export function missingFile(
   source: SourceDocument,
@@ -65,18 +77,12 @@ export function missingFile(
   from: Attachments,
   code: ProblemCode,
 ): Problem {
-  const beside = namesBeside(source, from);
-  const same = beside.find((other) => folded(other) === folded(name));
-  const near =
-    same ??
-    didYouMean(
-      name,
-      beside.filter((other) => endingOf(other) === endingOf(name)),
-    );
+  const found = nearestName(name, namesBeside(source, from));
+  const near = found?.name ?? null;
   const hint =
     near === null
       ? ''
-      : same === undefined
+      : found?.looksAlike !== true
         ? ` Did you mean "${near}"?`
         : ` There is "${near}": names must agree in upper and lower case${near.toLowerCase() === name.toLowerCase() ? '' : ', and letters with accents in how they are put together, so name the file without them'}.`;
   return problemOver(source, node.start, node.end, code, {

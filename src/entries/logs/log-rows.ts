@@ -117,20 +117,32 @@ function missingColumns(
   groups: readonly (readonly Column[])[],
   columns: readonly FoundColumn[],
 ): Problem[] {
-  const accepted = groups
-    .map((group) => group.map(({ example }) => `\`${example}\``).join(' or '))
-    .join(' and ');
-  return groups.flatMap((group) => {
-    const there = columns.filter(({ column }) => group.includes(column));
-    if (there.length === 1) return [];
-    const names = group.map(({ example }) => `\`${example}\``).join(' or ');
-    const found = text.text.slice(start, Math.min(end, start + 80));
-    const message =
-      there.length === 0
-        ? `The first row of the log must name its columns and units, and ${names} is missing.`
-        : `The log has both ${group.map(({ name }) => `\`${name}\``).join(' and ')}: keep one of the two columns.`;
-    return [problemOver(text, start, end, 'log-header', { message, found, accepted })];
-  });
+  const accepted = groups.map(namesOf).join(' and ');
+  const found = text.text.slice(start, Math.min(end, start + 80));
+  const counts = groups.map((group) => columns.filter(({ column }) => group.includes(column)).length);
+  const missing = groups.filter((_, at) => counts[at] === 0);
+  const doubled = groups.find((_, at) => (counts[at] ?? 0) > 1);
+  const header = groups.map(([first]) => first?.example ?? '').join(separatorOf(found));
+  const message =
+    missing.length > 0
+      ? `The first row of the log must name its columns and units, and ${missing.map(namesOf).join(' and ')} ${missing.length === 1 ? 'is' : 'are'} missing; it is "${found}". Write it like \`${header}\`, with the names in the order of the columns and the units you measured in.`
+      : doubled === undefined
+        ? null
+        : `The log has both ${doubled.map(({ name }) => `\`${name}\``).join(' and ')}: keep one of the two columns.`;
+  return message === null
+    ? []
+    : [
+        problemOver(text, start, end, 'log-header', {
+          message,
+          found,
+          accepted,
+          suggestion: missing.length === groups.length ? header : null,
+        }),
+      ];
+}
+
+function namesOf(group: readonly Column[]): string {
+  return group.map(({ example }) => `\`${example}\``).join(' or ');
 }
 
 function readRows(

@@ -82,13 +82,13 @@ function stretched(length: number): RowRule {
 
 const unwinding: RowRule = (row, before) => {
   if ((row.turns ?? 0) < 0)
-    return { code: 'log-value', column: 'turns', message: 'turns still in are zero or more' };
+    return { code: 'log-value', column: 'turns', message: 'there are zero turns or more still in' };
   if (before === null || (row.turns ?? 0) <= (before.turns ?? 0)) return null;
   return {
     code: 'log-order',
     column: 'turns',
     message:
-      'turns still in go up here; a log is taken while unwinding, from wound to slack, so turn the rows round or leave this one out',
+      'the turns go up here; they are those still in, and a log is taken while unwinding, from wound to slack, so turn the rows round or leave this one out',
   };
 };
 

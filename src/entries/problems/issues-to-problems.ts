@@ -7,6 +7,15 @@ import type { Path, SourceDocument } from '../source/source.ts';
 import { cutProblems, mostProblems } from './cut-problems.ts';
 import { didYouMean } from './did-you-mean.ts';
 import { fieldName } from './field-name.ts';
+import {
+  type Elsewhere,
+  isSameWord,
+  type Known,
+  keyElsewhere,
+  knownFields,
+  whereIn,
+  writtenFrom,
+} from './key-elsewhere.ts';
 import { problemAt } from './make-problem.ts';
 import type { Problem } from './problem.ts';
 import { type ProblemCode, problemCodes } from './problem-codes.ts';
@@ -17,6 +26,11 @@ export interface IssueContext {
   readonly misplaced?: Misplaced;
 }
 
+/** With every field of the schema, where a key is unknown. */
+interface Context extends IssueContext {
+  readonly known: readonly Known[];
+}
+
 /** Keys that are known elsewhere but have no meaning in a map: the reason, by the map's path without its places in lists. */
 export type Misplaced = ReadonlyMap<string, ReadonlyMap<string, string>>;
 
@@ -24,11 +38,15 @@ export type Misplaced = ReadonlyMap<string, ReadonlyMap<string, string>>;
  * Turns what zod reports into problems, each at the place where it stands. This is the only place that words an issue
  * of the schema. The issues must carry their input (`reportInput`).
  */
-export function issuesToProblems(context: IssueContext, issues: readonly z.core.$ZodIssue[]): Problem[] {
+export function issuesToProblems(given: IssueContext, issues: readonly z.core.$ZodIssue[]): Problem[] {
+  const unknown = issues.some(({ code }) => code === 'unrecognized_keys');
+  const context = { ...given, known: unknown ? knownFields(given.schema) : [] };
   const misspelt = misspeltFields(context, issues);
+  const astray = fieldsAstray(context, issues);
   const problems: Problem[] = [];
   for (const issue of issues) {
     if (isMissing(issue) && misspelt.has(JSON.stringify(issue.path))) continue;
+    if (isMissing(issue) && astray.some((field) => holdsIn(patternOf(pathOf(issue.path)), field))) continue;
     problems.push(...ofIssue(context, issue, []));
     if (problems.length > mostProblems) return [...cutProblems(context.source, problems)];
   }
@@ -43,7 +61,7 @@ function isMissing(issue: z.core.$ZodIssue): boolean {
  * The fields whose name an unknown key nearly is, by their path. Where such a field is missing too, that is one mistake,
  * told at the unknown key.
  */
-function misspeltFields(context: IssueContext, issues: readonly z.core.$ZodIssue[]): ReadonlySet<string> {
+function misspeltFields(context: Context, issues: readonly z.core.$ZodIssue[]): ReadonlySet<string> {
   const fields = new Set<string>();
   for (const issue of issues) {
     if (issue.code !== 'unrecognized_keys') continue;
@@ -56,11 +74,40 @@ function misspeltFields(context: IssueContext, issues: readonly z.core.$ZodIssue
   return fields;
 }
 
+/** The fields that stand in another map than their own, without their places in lists; not missed as well. */
+function fieldsAstray(context: Context, issues: readonly z.core.$ZodIssue[]): readonly string[] {
+  return issues.flatMap((issue) =>
+    issue.code === 'unrecognized_keys'
+      ? issue.keys
+          .slice(0, mostProblems + 1)
+          .flatMap((key) =>
+            (meantElsewhere(context, pathOf(issue.path), key) ?? []).map(({ path }) => patternOf(path)),
+          )
+      : [],
+  );
+}
+
+/** Whether a field is another one, or holds it. */
+function holdsIn(field: string, inner: string): boolean {
+  return inner === field || inner.startsWith(`${field}.`);
+}
+
+/**
+ * Where a key that is unknown in its map belongs, there where it is required before all others; null where it is not known
+ * elsewhere, or is a key of the map but for case and hyphens.
+ */
+function meantElsewhere(context: Context, parent: Path, key: string): readonly Elsewhere[] | null {
+  if (keysAt(context.schema, parent).some((known) => isSameWord(known, key))) return null;
+  const places = keyElsewhere(context.known, parent, key);
+  const required = places.filter(({ path }) => !mayBeAbsent(context.schema, path));
+  return places.length === 0 ? null : required.length > 0 ? required : places;
+}
+
 function pathOf(path: readonly PropertyKey[]): Path {
   return path.map((key) => (typeof key === 'symbol' ? String(key) : key));
 }
 
-function ofIssue(context: IssueContext, issue: z.core.$ZodIssue, above: Path): Problem[] {
+function ofIssue(context: Context, issue: z.core.$ZodIssue, above: Path): Problem[] {
   const path = [...above, ...pathOf(issue.path)];
   switch (issue.code) {
     case 'custom':
@@ -88,7 +135,7 @@ function ofIssue(context: IssueContext, issue: z.core.$ZodIssue, above: Path): P
 }
 
 /** Several values written as one text with commas, where a list of them would be accepted; null where that is not so. */
-function listMeant(context: IssueContext, path: Path): Problem | null {
+function listMeant(context: Context, path: Path): Problem | null {
   const above = path.slice(0, -1);
   const written = path.at(-1) === 0 ? nodeAt(context.source, above) : null;
   if (written?.kind !== 'scalar') return null;
@@ -125,7 +172,7 @@ export function ofRefusal(
 
 // Of several forms of a field, the one whose shape was written is the one that was meant.
 function ofAlternatives(
-  context: IssueContext,
+  context: Context,
   issue: Extract<z.core.$ZodIssue, { code: 'invalid_union' }>,
   path: Path,
 ): Problem[] {
@@ -137,7 +184,7 @@ function ofAlternatives(
   return meant.flatMap((error) => ofIssue(context, error, path));
 }
 
-function missing(context: IssueContext, path: Path): Problem {
+function missing(context: Context, path: Path): Problem {
   const described = describedAt(context.schema, path);
   const key = String(path.at(-1));
   const example = described?.example ?? '';
@@ -151,7 +198,7 @@ function missing(context: IssueContext, path: Path): Problem {
   });
 }
 
-function unknownKey(context: IssueContext, parent: Path, key: string): Problem {
+function unknownKey(context: Context, parent: Path, key: string): Problem {
   const path = [...parent, key];
   const known = keysAt(context.schema, parent);
   const reason = context.misplaced?.get(patternOf(parent))?.get(key);
@@ -162,6 +209,8 @@ function unknownKey(context: IssueContext, parent: Path, key: string): Problem {
       found: key,
       accepted: known.join(', '),
     });
+  const elsewhere = meantElsewhere(context, parent, key);
+  if (elsewhere !== null) return keyAstray(context, parent, key, elsewhere);
   const near = didYouMean(key, known);
   return problemAt(context.source, path, 'key', 'unknown-key', {
     message: `${name} is not a known key.${near === null ? ` Known here: ${known.join(', ')}.` : ` Did you mean \`${near}\`?`}`,
@@ -171,8 +220,27 @@ function unknownKey(context: IssueContext, parent: Path, key: string): Problem {
   });
 }
 
+function keyAstray(context: Context, parent: Path, key: string, places: readonly Elsewhere[]): Problem {
+  const path = [...parent, key];
+  const written = nodeAt(context.source, path);
+  const value =
+    written?.kind === 'scalar' && /^[^[\]{}:#"',\n]{1,40}$/.test(written.text) ? written.text : '…';
+  const [only] = places.length === 1 ? places : [];
+  const line = only === undefined ? null : writtenFrom(only, parent, value);
+  const name = only?.path.at(-1) ?? key;
+  const where = [...new Set(places.map((place) => whereIn(place, parent)))].join(' or ');
+  const renamed = name === key ? '' : `, as \`${name}\``;
+  const how = line === null ? '' : ` Write it like \`${line}\`.`;
+  return problemAt(context.source, path, 'key', 'unknown-key', {
+    message: `${fieldName(context.source, path)} is not known here: it belongs ${where}${renamed}.${how}`,
+    found: key,
+    accepted: keysAt(context.schema, parent).join(', '),
+    suggestion: line?.includes('…') === true ? null : line,
+  });
+}
+
 function tooMany(
-  context: IssueContext,
+  context: Context,
   path: Path,
   { input, maximum }: Extract<z.core.$ZodIssue, { code: 'too_big' }>,
 ): Problem {
@@ -184,7 +252,7 @@ function tooMany(
   });
 }
 
-function wrongShape(context: IssueContext, path: Path, input: unknown): Problem {
+function wrongShape(context: Context, path: Path, input: unknown): Problem {
   // An item of a list goes by what its list says of itself.
   const named = path.slice(0, path.findLastIndex((segment) => typeof segment === 'string') + 1);
   const described = describedAt(context.schema, path) ?? describedAt(context.schema, named);

@@ -49,6 +49,7 @@ export const problemCodes = {
   'second-document': error('file', 'The front matter holds more than one YAML document.'),
   'key-not-text': error('file', 'A key is empty, a list or a map.'),
   'key-without-value': error('file', 'A word stands in braces without a colon and a value.'),
+  'typographic-quotes': warning('A value stands in typographic quotes, which stay in the text.'),
   'comma-in-braces': error('file', 'A decimal comma inside braces, where YAML splits.'),
 
   // What is written in a field

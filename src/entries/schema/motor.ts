@@ -75,12 +75,32 @@ const bladeAngle = fields({
   }),
 });
 
+/** A length; a blade angle in its place is told how it is written, with its radius. */
+const pitchLength = leaf((text): Reading<Quantity> => {
+  const angle = /^([\d.,]+)\s*(?:°|deg(?:rees?)?)(?:\s*(?:at|@|,)\s*(\d.*))?$/i.exec(text.trim());
+  if (angle === null) return parseQuantity(text, 'length', { floor: 'pitch' });
+  const form = `{ angle: ${angle[1]}°, at: ${angle[2] ?? '150 mm'} }`;
+  const fault = { code: 'wrong-shape', found: text, accepted: `a length, or a map such as ${form}` };
+  return angle[2] === undefined
+    ? {
+        ok: false,
+        fault: {
+          ...fault,
+          message: `"${text}" is a blade angle, which gives a pitch only with the radius at which it was measured. Write it like \`${form}\`.`,
+        },
+      }
+    : {
+        ok: false,
+        fault: { ...fault, message: `"${text}" is a blade angle. Write it as "${form}".`, suggestion: form },
+      };
+});
+
 const propeller = fields({
   diameter: quantity('length', { floor: 'propeller-diameter' })
     .meta({ title: 'Diameter', description: 'Of the disc the blades sweep', example: '320 mm' })
     .optional(),
   pitch: z
-    .union([quantity('length', { floor: 'pitch' }), bladeAngle])
+    .union([pitchLength, bladeAngle])
     .meta({
       title: 'Pitch',
       description: 'Advance in one turn without slip, or the blade angle at a radius',

@@ -6,7 +6,19 @@ import { leaf, type Reading, refused, taken } from './leaf.ts';
 
 /** A number with its unit, in SI once read. */
 export function quantity(kind: Kind, options: ParseOptions = {}) {
-  return leaf((text) => parseQuantity(text, kind, options));
+  return leaf((text): Reading<Quantity> => {
+    const clock = kind === 'time' ? asClock(text) : null;
+    const reading = parseQuantity(text, kind, options);
+    if (clock === null || reading.ok) return reading;
+    const message = `"${text}" has no unit. Write "${text} s" for seconds, or "${clock}" for minutes and seconds.`;
+    return { ok: false, fault: { ...reading.fault, message } };
+  });
+}
+
+/** A bare `1.05` as minutes and seconds, `1:05`; null where it cannot be that. */
+function asClock(text: string): string | null {
+  const match = /^([1-9]\d?)[.,]([0-5]\d)$/.exec(text.trim());
+  return match === null ? null : `${match[1]}:${match[2]}`;
 }
 
 /** The balance: a length behind the leading edge, or a share of the mean aerodynamic chord; either may be negative. */

@@ -1,4 +1,4 @@
-import { isAlias, isMap, isScalar, isSeq, type Node, type ParsedNode, type YAMLMap } from 'yaml';
+import { isAlias, isMap, isScalar, isSeq, type Node, type ParsedNode, type Scalar, type YAMLMap } from 'yaml';
 import { placeOver, problemOver, type Text } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { SourceMap, SourceNode, SourceScalar } from './source.ts';
@@ -28,8 +28,23 @@ export class TreeBuilder {
         items: this.#joined(node.items.map((item) => this.build(item as Node))),
         ...this.#range(node),
       };
-    if (isScalar(node)) return { kind: 'scalar', text: String(node.value ?? ''), ...this.#range(node) };
+    if (isScalar(node)) return this.#scalar(node);
     return { kind: 'scalar', text: isAlias(node) ? node.source : '', ...this.#range(node) };
+  }
+
+  #scalar(node: Scalar): SourceScalar {
+    const scalar = { kind: 'scalar', text: String(node.value ?? ''), ...this.#range(node) } as const;
+    const inner = node.type === 'PLAIN' ? withoutTypographicQuotes(scalar.text) : null;
+    if (inner !== null)
+      this.problems.push(
+        problemOver(this.#text, scalar.start, scalar.end, 'typographic-quotes', {
+          message: `The quotes around ${cut(scalar.text)} are not those of YAML, so they stay in the text. Write "${cut(inner)}" with straight ones, or leave them out.`,
+          found: scalar.text,
+          accepted: 'straight quotes, " or \'',
+          suggestion: JSON.stringify(inner),
+        }),
+      );
+    return scalar;
   }
 
   buildMap(map: YAMLMap.Parsed): SourceMap {
@@ -57,6 +72,10 @@ export class TreeBuilder {
       pairs.set(previous, { key: before.key, value: this.#join(before.value, key) });
       return;
     }
+    if (previous !== null && before?.value.kind === 'scalar' && this.#splitQuotes(before.value, key)) {
+      pairs.set(previous, { key: before.key, value: { ...before.value, end: key.end } });
+      return;
+    }
     this.problems.push(
       problemOver(this.#text, key.start, key.end, 'key-without-value', {
         message: `"${key.text}" stands in braces without a colon and a value: write \`${key.text}: …\`, or put a text that holds a comma in quotes.`,
@@ -64,6 +83,22 @@ export class TreeBuilder {
         accepted: '`{ key: value, key: value }`',
       }),
     );
+  }
+
+  /** Whether a comma split a text in typographic quotes, which is then reported where it began. */
+  #splitQuotes(before: SourceScalar, after: SourceScalar): boolean {
+    const written = this.#text.text.slice(before.start, after.end);
+    const inner = withoutTypographicQuotes(written);
+    if (inner === null) return /^[“„”]/.test(written) && !/[“”]$/.test(before.text);
+    this.problems.push(
+      problemOver(this.#text, before.start, after.end, 'key-without-value', {
+        message: `The quotes around ${cut(written)} are not those of YAML, which splits the text at its comma. Write "${cut(inner)}" with straight ones.`,
+        found: written,
+        accepted: 'straight quotes, " or \'',
+        suggestion: JSON.stringify(inner),
+      }),
+    );
+    return true;
   }
 
   /** Puts together again what YAML split at a decimal comma, and reports each. */
@@ -143,4 +178,13 @@ export class TreeBuilder {
     const [start, end] = node?.range ?? [0, 0];
     return { start: start + this.#shift, end: end + this.#shift };
   }
+}
+
+/** What stands between typographic quotes that enclose a text and nothing else; null where none do. */
+function withoutTypographicQuotes(text: string): string | null {
+  return /^[“„”]([^“„”]+)[“”]$/.exec(text)?.[1] ?? /^[‘‚’]([^‘‚’]+)[‘’]$/.exec(text)?.[1] ?? null;
+}
+
+function cut(text: string): string {
+  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
 }

@@ -58,7 +58,7 @@ describe('a torque and a thrust log', () => {
 
   it('go one way', () => {
     expect(messages(readTorqueLog('a.csv', 'turns,torque [N·mm]\n10,5\n20,9\n'))).toEqual([
-      'Row 3, column "turns": turns still in go up here; a log is taken while unwinding, from wound to slack, so turn the rows round or leave this one out.',
+      'Row 3, column "turns": the turns go up here; they are those still in, and a log is taken while unwinding, from wound to slack, so turn the rows round or leave this one out.',
     ]);
     expect(messages(readThrustLog('a.csv', 'time [s],thrust [N]\n1,5\n0.5,9\n'))).toEqual([
       'Row 3, column "time": the time goes back here; sort the rows or leave this one out.',
@@ -102,9 +102,16 @@ describe('a log that cannot be used', () => {
     );
   });
 
+  it('with headings of another kind is told once, with the header to write', () => {
+    expect(messages(readThrustLog('a.csv', 'Zeit [s];Schub [g]\n0;1\n1;2\n'))).toEqual([
+      'The first row of the log must name its columns and units, and `time [s]` and `thrust [g]` are missing; it is "Zeit [s];Schub [g]". Write it like `time [s];thrust [g]`, with the names in the order of the columns and the units you measured in.',
+    ]);
+    expect(messages(readThrustLog('a.csv', 't (s);F (N)\n0;1\n1;2\n'))).toHaveLength(1);
+  });
+
   it('needs its columns and their units', () => {
     expect(messages(readThrustLog('a.csv', '0,1\n1,2\n'))[0]).toBe(
-      'The first row of the log must name its columns and units, and `time [s]` is missing.',
+      'The first row of the log must name its columns and units, and `time [s]` and `thrust [g]` are missing; it is "0,1". Write it like `time [s],thrust [g]`, with the names in the order of the columns and the units you measured in.',
     );
     expect(messages(readThrustLog('a.csv', 'time,thrust [Hz]\n0,1\n'))).toEqual([
       'The column "time" has no unit: write it like `time [s]`.',
