@@ -129,3 +129,14 @@ describe('a file under another name than the one written', () => {
     ]);
   });
 });
+
+describe('a name that is refused in many flights', () => {
+  it('is told once, with the number of the others', () => {
+    const flights = [1, 2, 3].map(
+      (number) => `  - { number: ${number}, date: 2027-05-09, time: 12 s, timekeepers: [A. Otter, heron] }`,
+    );
+    expect(allTold(entryOf([smallestEntry, 'flights:', ...flights].join('\n')))).toEqual([
+      '9:62 not-a-slug: item 1 of `timekeepers` in flight 1: "A. Otter" has characters that have no place in an address, or too many. Write a name of a to z, digits and hyphens, at most 64 characters, such as amarsh or fen-a. Did you mean "a-otter"? It stands in 2 more flights.\n-> a-otter',
+    ]);
+  });
+});

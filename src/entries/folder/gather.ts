@@ -1,4 +1,5 @@
 import { checkPicturesInText } from '../check/pictures-in-text.ts';
+import { checkTablesInText } from '../check/tables-in-text.ts';
 import { cutProblems } from '../problems/cut-problems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { limits } from '../source/limits.ts';
@@ -71,7 +72,8 @@ export async function gather(
       ({ code, line }) => code !== 'forbidden-character' || !reported.has(`${code} ${line}`),
     );
     const pictures = checkPicturesInText(source, place.kind === 'entry');
-    problems.push(...cutProblems(source, [...ofFile, ...understood, ...pictures]));
+    const tables = checkTablesInText(source);
+    problems.push(...cutProblems(source, [...ofFile, ...understood, ...pictures, ...tables]));
   }
   return { gathered, problems };
 }

@@ -43,11 +43,15 @@ export function issuesToProblems(given: IssueContext, issues: readonly z.core.$Z
   const context = { ...given, known: unknown ? knownFields(given.schema) : [] };
   const misspelt = misspeltFields(context, issues);
   const astray = fieldsAstray(context, issues);
+  const repeated = namesRepeated(issues);
   const problems: Problem[] = [];
   for (const issue of issues) {
+    const more = repeated.get(issue);
+    if (more === 'told') continue;
     if (isMissing(issue) && misspelt.has(JSON.stringify(issue.path))) continue;
     if (isMissing(issue) && astray.some((field) => holdsIn(patternOf(pathOf(issue.path)), field))) continue;
-    problems.push(...ofIssue(context, issue, []));
+    const found = ofIssue(context, issue, []);
+    problems.push(...(more === undefined ? found : found.map((problem) => andInMore(problem, more))));
     if (problems.length > mostProblems) return [...cutProblems(context.source, problems)];
   }
   return problems;
@@ -72,6 +76,35 @@ function misspeltFields(context: Context, issues: readonly z.core.$ZodIssue[]): 
     }
   }
   return fields;
+}
+
+/**
+ * A name that is refused in many flights is one mistake, told at the first: how many flights more have it in the same field,
+ * and for those that it is told.
+ */
+function namesRepeated(issues: readonly z.core.$ZodIssue[]): ReadonlyMap<z.core.$ZodIssue, number | 'told'> {
+  const repeated = new Map<z.core.$ZodIssue, number | 'told'>();
+  const firsts = new Map<string, z.core.$ZodIssue>();
+  for (const issue of issues) {
+    if (issue.code !== 'custom' || issue.params?.code !== 'not-a-slug' || issue.path[0] !== 'flights')
+      continue;
+    const key = JSON.stringify([patternOf(pathOf(issue.path)), issue.input]);
+    const first = firsts.get(key);
+    if (first === undefined) firsts.set(key, issue);
+    else if (first.path[1] !== issue.path[1]) {
+      const more = repeated.get(first);
+      repeated.set(first, typeof more === 'number' ? more + 1 : 1);
+      repeated.set(issue, 'told');
+    }
+  }
+  return repeated;
+}
+
+function andInMore(problem: Problem, more: number): Problem {
+  return {
+    ...problem,
+    message: `${problem.message} It stands in ${more} more ${more === 1 ? 'flight' : 'flights'}.`,
+  };
 }
 
 /** The fields that stand in another map than their own, without their places in lists; not missed as well. */

@@ -150,6 +150,9 @@ export const problemCodes = {
   'photo-format': error('photo', 'The content of a photo is of another format than its name says.'),
   'photo-location': warning('A photo carries the place where it was taken.'),
 
+  // The text
+  'table-not-read': warning('The head of a table and its row of hyphens differ in their cells.'),
+
   // Logs
   'log-missing': error('log', 'A log is named that is not in the folder.'),
   'log-name': error('log', 'A log is not a plain file name ending in csv.'),

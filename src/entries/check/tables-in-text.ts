@@ -1,0 +1,58 @@
+import type { Root } from 'mdast';
+import { remark } from 'remark';
+import remarkGfm from 'remark-gfm';
+import { visit } from 'unist-util-visit';
+import { problemOver } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import type { SourceDocument } from '../source/source.ts';
+
+const markdown = remark().use(remarkGfm).freeze();
+/** A row with a bar, then the row of hyphens that makes it the head of a table. */
+const head = /^(?=[^\n]*\|)([^\n]*)\n(?=[^\n]*-)([ \t|:-]+)\r?$/m;
+/** What matters has been said after this many. */
+const most = 20;
+
+/** A table whose head and row of hyphens have not the same number of cells is shown as a line of bars instead. */
+export function checkTablesInText(source: SourceDocument): Problem[] {
+  const { body, bodyStart } = source;
+  // Texts without such a pair of rows are not worth reading as Markdown.
+  const tree = head.test(body) ? treeOf(body) : null;
+  if (tree === null) return [];
+  const problems: Problem[] = [];
+  visit(tree, 'paragraph', ({ position }) => {
+    const start = position?.start.offset ?? 0;
+    const found = head.exec(body.slice(start, position?.end.offset));
+    const [, first = '', hyphens = ''] = found ?? [];
+    const [cells, groups] = [cellsOf(first), cellsOf(hyphens)];
+    if (found === null || cells === groups || !hyphens.includes('|') || problems.length === most) return;
+    const at = bodyStart + start + found.index + first.length + 1;
+    const row = `|${' --- |'.repeat(cells)}`;
+    problems.push(
+      problemOver(source, at, at + hyphens.trimEnd().length, 'table-not-read', {
+        message: `The table is shown as text with bars: its first row has ${cells} cells, but the row of hyphens below it has ${groups}. Write it as \`${row}\`.`,
+        found: hyphens.trim(),
+        accepted: 'one group of hyphens for each cell of the first row',
+        suggestion: row,
+      }),
+    );
+  });
+  return problems;
+}
+
+function cellsOf(row: string): number {
+  const bare = row
+    .trim()
+    .replace(/^\|/, '')
+    .replace(/(?<!\\)\|$/, '');
+  return bare.split(/(?<!\\)\|/).length;
+}
+
+/** Null for a text nested so deeply that the stack does not hold it; such a text is shown as it was written. */
+function treeOf(body: string): Root | null {
+  try {
+    return markdown.parse(body);
+  } catch (fault) {
+    if (fault instanceof RangeError) return null;
+    throw fault;
+  }
+}
