@@ -110,6 +110,14 @@ describe('the best time', () => {
     );
   });
 
+  it('far above the prediction is a note too', async () => {
+    const [problem, ...more] = await flown('600 s');
+    expect(more).toEqual([]);
+    expect(problem).toMatch(
+      /^9:15 note time-above-prediction: Flight 1 lasted 600\.0 s\. For this flight in still air the model's own figures give \d+ s ± \d+ s, and the best of everything gives \d+ s: it needs rising air, or another look at the numbers\.$/,
+    );
+  });
+
   it('as the figures have it is nothing to speak of', async () => {
     expect(await flown('30 s')).toEqual([]);
   });
