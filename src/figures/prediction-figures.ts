@@ -20,7 +20,7 @@ export const predictionFigures: readonly FigureDefinition[] = [
     of: 'flight',
     scope: 'entry',
     explanation:
-      'What share of the energy at launch, of rubber and height, turned into time in the air; turns still in at landing are taken off. Propellers, a stall or a steep climb take the rest. Above about 0.8 the air helped.',
+      'What share of the energy at launch, of rubber and height, turned into time in the air; turns still in at landing are taken off. Propellers, a stall or a steep climb take the rest. In still air more than about 80 % is rare; rising air adds to it.',
     moves: 'A better propeller, a calmer climb, better trim and rising air raise it.',
     formula: [
       by(
@@ -46,7 +46,7 @@ export const predictionFigures: readonly FigureDefinition[] = [
     of: 'flight',
     scope: 'entry',
     explanation:
-      'How long the model’s own figures let it stay up in still air when it is well trimmed: a good share of the rubber’s energy as height, let down at its sinking speed. The window of two ± either side is wide, for drag and propeller are estimates. Without a flight it is for a throw by hand and motors wound as usual.',
+      'How long the model’s own figures let it stay up in still air when it is well trimmed: a good share of the rubber’s energy as height, let down at its sinking speed. The window, twice the ± to either side, is wide, for drag and propeller are often estimates. Without a flight it is for a throw by hand and motors wound as usual.',
     moves: 'More energy per gram and a lower sinking speed raise it.',
     formula: [
       by(
@@ -72,7 +72,7 @@ export const predictionFigures: readonly FigureDefinition[] = [
     of: 'flight',
     scope: 'entry',
     explanation:
-      'A time that the model should not exceed in still air, with the best of everything: 15 J from each gram of rubber, a propeller that wastes 15 % of it, a wing with no more drag than a smooth plate. It is generous; who flies longer had rising air.',
+      'A time that the model should not exceed in still air, with the best of everything: 15 J from each gram of rubber, a propeller that wastes 15 % of it, a wing with no more drag than a smooth plate. Five metres are added to the launch height for a strong throw. It is generous; rising air can carry a model beyond it.',
     moves: 'A larger share of rubber and a lower wing loading raise it.',
     formula: [
       by(
@@ -86,7 +86,8 @@ export const predictionFigures: readonly FigureDefinition[] = [
       where(equals(the.mostHeight, sum(the.height, quantity('5', 'm')))),
     ],
     source: 'energy balance with bounds from common practice, no source',
-    range: 'still air; an upper bound, no prediction',
+    range:
+      'still air; an upper bound, no prediction; its ± is that of the measures, the bounds count as given',
     compute: (from, subject) =>
       ceilingTime({
         ...readBody(from, subject),
