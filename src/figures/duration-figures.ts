@@ -38,8 +38,9 @@ export const durationFigures: readonly FigureDefinition[] = [
     of: 'flight',
     scope: 'entry',
     explanation:
-      'How long the model stayed up for each turn on a motor. Long ones mean a slow propeller that asks little of the rubber.',
-    moves: 'A larger or more steeply pitched propeller on a thicker skein raises it.',
+      'How long the model stayed up, under power and in the glide, for each turn on a motor. A propeller that turns slowly makes it long, and so does a long glide.',
+    moves:
+      'A larger or more steeply pitched propeller on a thicker skein raises it, a lower sinking speed too.',
     formula: [by(fraction(the.bestTime, the.turns))],
     substitution: {
       units: ['s'],
