@@ -24,7 +24,8 @@ export const thrustFigures: readonly FigureDefinition[] = [
     moves: 'More rubber wound closer to the break, and a propeller that suits it, raise it.',
     formula: [by(integral(the.thrust, the.time), 'over the run')],
     source: 'definition; trapezoid between the readings of the log',
-    range: 'the model standing still: in flight a propeller pulls less',
+    range:
+      'the model standing still: in flight a propeller mostly pulls less, but one whose blades stall standing still may not',
     compute: (from, subject, motor) => {
       const { run, calibration } = readThrustRun(from, subject, motor);
       return calibration * thrustImpulse(run);
@@ -126,7 +127,7 @@ export const thrustFigures: readonly FigureDefinition[] = [
     of: 'flight',
     scope: 'entry',
     explanation:
-      'What all motors pull standing still, on average, over what it takes to hold the model up in level flight. Below 1 the model cannot hold its height; above 1 it may, for a propeller pulls less in flight than standing still.',
+      'What all motors pull standing still, on average, over what it takes to hold the model up in level flight. Below 1 it would hardly hold its height over the run; above 1 it may, but need not, for a propeller mostly pulls less in flight than standing still.',
     moves: 'More thrust, a flatter glide or a lighter model raises it.',
     formula: [
       by(
@@ -137,7 +138,8 @@ export const thrustFigures: readonly FigureDefinition[] = [
       ),
     ],
     source: 'balance of forces in level flight',
-    range: 'an upper bound: thrust falls with speed',
+    range:
+      'mostly more than in flight, for thrust falls with speed; of the bench run, wound to the turns of its log, whatever the flight was wound to',
     compute: (from, subject) => {
       const thrust = numberedMotors(subject.design).reduce(
         (sum, { motor, index }) =>
