@@ -55,7 +55,7 @@ export const skeinFigures: readonly FigureDefinition[] = [
     of: 'model',
     scope: 'motor',
     explanation:
-      'The turns at which the skein is expected to break. Tests of ones like it win; their scatter is the uncertainty, for it is the next skein that breaks. Else it follows from length and section with a constant found in practice.',
+      'The turns at which the skein is expected to break. Tests of ones like it win; their scatter, but at least 5 %, is the uncertainty, for it is the next skein that breaks. Else it follows from length and section with a constant found in practice.',
     moves: 'A longer or thinner skein raises it; tired, dry or cold rubber lowers it.',
     formula: [
       by(words('the mean of the tests')),
@@ -90,7 +90,7 @@ export const skeinFigures: readonly FigureDefinition[] = [
     of: 'flight',
     scope: 'motor',
     explanation:
-      'How near to breaking the motor was wound for the flight. Above 0.95 the next skein may well break; above 1 the break turns are too low.',
+      'How near to breaking the motor was wound for the flight. Above 95 % the next skein may well break; above 100 % this one held more than was expected of it.',
     moves: 'More turns on the same skein raise it; a longer or thinner skein lowers it at the same turns.',
     formula: [by(equals(the.woundShare, fraction(the.turns, the.breakTurns)))],
     substitution: {
