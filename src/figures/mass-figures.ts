@@ -44,7 +44,7 @@ export const massFigures: readonly FigureDefinition[] = [
     of: 'model',
     scope: 'motor',
     explanation:
-      'The weighed mass of a skein over the mass that its strip, strands and length give. Far from 1, one of the four was mistaken. The builder’s own weights are used even where an official weighed the rubber.',
+      'The weighed mass of a skein over the mass that its strip, strands and length give. Far from 1, one of them is off: the weight, the strip, the strands, the length or the density. The builder’s own weights are used even where an official weighed the rubber.',
     moves:
       'Lubricant on the scales, strip thicker than stated or a length taken under tension moves it away from 1.',
     formula: [
@@ -121,7 +121,8 @@ export const massFigures: readonly FigureDefinition[] = [
       units: ['1', '%'],
       of: (given) => fraction(given.figure('rubber-mass', 'g'), given.figure('flying-mass', 'g')),
     },
-    source: 'common practice, no source',
+    source:
+      'definition; the two thirds: energy balance, with a sinking speed that grows as the root of the mass',
     range: 'any',
     compute: (from) => {
       const share = from.figure('rubber-mass') / from.figure('flying-mass');
