@@ -85,7 +85,7 @@ export const balanceFigures: readonly FigureDefinition[] = [
     source:
       'Anderson, Introduction to Flight, chapter 7; lift slopes by Helmbold 1942; the divisor because the arm runs from quarter-chord to quarter-chord',
     range:
-      'tailplane behind the wing, attached flow; fuselage and propeller are left out, so it is an estimate',
+      'tailplane behind the wing, attached flow; fuselage and propeller are left out, so it is an estimate, and its ± is that of the measures only',
     compute: (from, { design }) => {
       if (design.layout !== 'tail-aft')
         return from.absent('is worked out only for models with the tailplane behind the wing');

@@ -42,7 +42,7 @@ export const wingFigures: readonly FigureDefinition[] = [
     of: 'model',
     scope: 'entry',
     explanation:
-      'The area of the wing seen from above, both halves, without the tailplane. It is added up from the wing’s panels where they are given, each narrowed by its dihedral; else the stated area is taken; else span times mean chord. An inspected area stands instead of all of them.',
+      'The area of the wing seen from above, both halves, without the tailplane. It is added up from the wing’s panels where they are given, each shortened by its dihedral; else the stated area is taken; else span times mean chord. An inspected area stands instead of all of them.',
     moves: 'A longer span or a wider chord raises it; dihedral lowers it a little.',
     formula: [
       by(
