@@ -9,22 +9,25 @@ import type { SourceDocument } from '../source/source.ts';
 const markdown = remark().use(remarkGfm).freeze();
 /** A row with a bar, then the row of hyphens that makes it the head of a table. */
 const head = /^(?=[^\n]*\|)([^\n]*)\n(?=[^\n]*-)([ \t|:-]+)\r?$/m;
+const everyHead = new RegExp(head, 'gm');
 /** What matters has been said after this many. */
 const most = 20;
 
 /** A table whose head and row of hyphens have not the same number of cells is shown as a line of bars instead. */
 export function checkTablesInText(source: SourceDocument): Problem[] {
   const { body, bodyStart } = source;
-  // Texts without such a pair of rows are not worth reading as Markdown.
-  const tree = head.test(body) ? treeOf(body) : null;
+  // Reading Markdown takes longer than all other checks together: only a text with a pair of rows that differ is read.
+  const tree = [...body.matchAll(everyHead)].some(([, first = '', hyphens = '']) => differ(first, hyphens))
+    ? treeOf(body)
+    : null;
   if (tree === null) return [];
   const problems: Problem[] = [];
   visit(tree, 'paragraph', ({ position }) => {
     const start = position?.start.offset ?? 0;
     const found = head.exec(body.slice(start, position?.end.offset));
     const [, first = '', hyphens = ''] = found ?? [];
+    if (found === null || !differ(first, hyphens) || problems.length === most) return;
     const [cells, groups] = [cellsOf(first), cellsOf(hyphens)];
-    if (found === null || cells === groups || !hyphens.includes('|') || problems.length === most) return;
     const at = bodyStart + start + found.index + first.length + 1;
     const row = `|${' --- |'.repeat(cells)}`;
     problems.push(
@@ -37,6 +40,10 @@ export function checkTablesInText(source: SourceDocument): Problem[] {
     );
   });
   return problems;
+}
+
+function differ(first: string, hyphens: string): boolean {
+  return hyphens.includes('|') && cellsOf(first) !== cellsOf(hyphens);
 }
 
 function cellsOf(row: string): number {
