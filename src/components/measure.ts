@@ -4,7 +4,8 @@ import { kindOfFigure, kindOfUnit } from '../figures/unit-kind.ts';
 import { roundDecimal, significant } from '../quantities/decimal.ts';
 import { formatMeasured, formatQuantity, formatSeconds, toUnit } from '../quantities/format.ts';
 import type { Kind } from '../quantities/quantity.ts';
-import { decimals, printed, valueIn, withUnit } from './number-text.ts';
+import { lazyMeasure } from './lazy-measure.ts';
+import { decimals, printed, valueWithoutU, valueWithU, withUnit } from './number-text.ts';
 import { type UnitPair, unitPairs, unitsOfFigure } from './units-shown.ts';
 
 /** One value as text in both systems; the same text twice where both use the same unit. */
@@ -21,14 +22,11 @@ export type System = 'metric' | 'imperial';
 
 /** A value in SI with its standard uncertainty, as text with a unit. */
 export function measureOf(value: number, u: number, kind: Kind, units: UnitPair): Measure {
-  const metric = valueIn(value, u, kind, units.metric);
-  const imperial = units.imperial === units.metric ? metric : valueIn(value, u, kind, units.imperial);
-  return {
-    metric: metric.full,
-    imperial: imperial.full,
-    metricPlain: metric.plain,
-    imperialPlain: imperial.plain,
-  };
+  return lazyMeasure(
+    units,
+    (symbol) => valueWithU(value, u, kind, symbol),
+    (symbol) => valueWithoutU(value, u, kind, symbol),
+  );
 }
 
 /** Digits of a figure without uncertainty: a share of two areas of one curve is no better known than its readings. */
@@ -58,7 +56,7 @@ export function secondsAt(seconds: number, resolution: string): string {
 
 /** Seconds with their ±, such as "41.70 ± 0.11 s". */
 export function secondsText(seconds: number, u: number): string {
-  return valueIn(seconds, u, 'time', unitPairs.time.metric).full;
+  return valueWithU(seconds, u, 'time', unitPairs.time.metric);
 }
 
 /** So many decimals does a figure hold where it stands without its ±. */

@@ -2,20 +2,16 @@ import { significant } from '../quantities/decimal.ts';
 import { formatMeasured, toUnit } from '../quantities/format.ts';
 import type { Kind } from '../quantities/quantity.ts';
 
-/** A value in SI with its standard uncertainty in a unit, with its ± and without. */
-export function valueIn(
-  value: number,
-  u: number,
-  kind: Kind,
-  symbol: string,
-): { full: string; plain: string } {
+/** A value in SI in a unit, with its ± where it has one. */
+export function valueWithU(value: number, u: number, kind: Kind, symbol: string): string {
   const text = formatMeasured(value, u, kind, symbol);
-  const unit = printed(text.unit);
-  if (text.u === '') return { full: withUnit(text.value, unit), plain: withUnit(text.value, unit) };
-  return {
-    full: withBoth(text.value, text.u, unit),
-    plain: withUnit(withoutU(value, u, kind, symbol), unit),
-  };
+  return withBoth(text.value, text.u, printed(text.unit));
+}
+
+/** The same without its ±. */
+export function valueWithoutU(value: number, u: number, kind: Kind, symbol: string): string {
+  const { value: exact, unit } = formatMeasured(value, 0, kind, symbol);
+  return withUnit(u === 0 ? exact : withoutU(value, u, kind, symbol), printed(unit));
 }
 
 /** A value and its ± with the unit behind both; a degree sign stands behind each. */

@@ -2,8 +2,9 @@ import { roundDecimal } from '../quantities/decimal.ts';
 import { formatMeasured, toUnit } from '../quantities/format.ts';
 import type { Quantity } from '../quantities/quantity.ts';
 import { findUnit, unitNamed } from '../quantities/units.ts';
+import { lazyMeasure } from './lazy-measure.ts';
 import { firstPlain, inOther, type Measure, type System, timeText } from './measure.ts';
-import { decimals, printed, raised, valueIn, withBoth, withoutU, withUnit } from './number-text.ts';
+import { decimals, printed, raised, valueWithU, withBoth, withoutU, withUnit } from './number-text.ts';
 import type { UnitPair } from './units-shown.ts';
 import { magnitude, placesWritten, writtenIn } from './written.ts';
 
@@ -12,28 +13,31 @@ import { magnitude, placesWritten, writtenIn } from './written.ts';
  * the other system is rounded to what the written number holds.
  */
 export function measureOfQuantity(quantity: Quantity, units: UnitPair): Measure {
-  const metric = quantityIn(quantity, units.metric);
-  const imperial = units.imperial === units.metric ? metric : quantityIn(quantity, units.imperial);
-  return {
-    metric: metric.full,
-    imperial: imperial.full,
-    metricPlain: metric.plain,
-    imperialPlain: imperial.plain,
-  };
+  return lazyMeasure(
+    units,
+    (symbol) => withItsU(quantity, symbol),
+    (symbol) => withoutItsU(quantity, symbol),
+  );
 }
 
-function quantityIn(quantity: Quantity, symbol: string): { full: string; plain: string } {
+function withItsU(quantity: Quantity, symbol: string): string {
   const { value, u, kind } = quantity;
   const places = placesWritten(quantity, symbol);
-  if (places === null)
-    return { full: valueIn(value, u, kind, symbol).full, plain: converted(quantity, symbol) };
+  if (places === null) return valueWithU(value, u, kind, symbol);
   const text = formatMeasured(value, u, kind, symbol);
-  const kept = toUnit(value, kind, symbol).toFixed(places);
-  const unit = printed(text.unit);
-  return {
-    full: withBoth(decimals(text.value) < places || text.u === '' ? kept : text.value, text.u, unit),
-    plain: withUnit(kept, unit),
-  };
+  const kept =
+    decimals(text.value) < places || text.u === '' ? asPlaced(quantity, symbol, places) : text.value;
+  return withBoth(kept, text.u, printed(text.unit));
+}
+
+function withoutItsU(quantity: Quantity, symbol: string): string {
+  const places = placesWritten(quantity, symbol);
+  if (places === null) return converted(quantity, symbol);
+  return withUnit(asPlaced(quantity, symbol, places), printed(unitNamed(quantity.kind, symbol).symbol));
+}
+
+function asPlaced({ value, kind }: Quantity, symbol: string, places: number): string {
+  return toUnit(value, kind, symbol).toFixed(places);
 }
 
 /**
