@@ -44,6 +44,7 @@ export function figuresOfEntry(
   watch: number,
 ): FiguresOfEntry {
   const worked = new Map<string, FigureSet>();
+  const flights = new Map<string, FigureSet>();
 
   function subject(
     only: readonly Inspection[],
@@ -70,7 +71,12 @@ export function figuresOfEntry(
   }
 
   function flight(flown: Flown | null, id: string | null): FigureSet {
-    return evaluate(subject(inspections, id, flown, flown?.flight.mass ?? null), 'flight');
+    const key = `${flown?.flight.number ?? ''} ${flown?.official.seconds ?? ''} ${id ?? ''}`;
+    const known = flights.get(key);
+    if (known !== undefined) return known;
+    const figures = evaluate(subject(inspections, id, flown, flown?.flight.mass ?? null), 'flight');
+    flights.set(key, figures);
+    return figures;
   }
 
   return {

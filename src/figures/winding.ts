@@ -22,7 +22,7 @@ export function windingAtLaunch(from: Reader, subject: Subject, motor: NumberedM
       const share = from.figure('wound-share');
       if (share < hardlyWound)
         from.note(
-          'wound to less than 0.7 of the break turns: this reads low, for rubber stretched less gives back more of its energy',
+          'wound to less than 0.7 of the break turns: its energy is reckoned low, for rubber stretched less gives back more of what went in',
         );
       return share;
     },

@@ -277,7 +277,7 @@ describe('the energy of the rubber', () => {
     const remarks = energyOf(tested(600, batch({ stretchTests: [short] }))).assumptions;
     expect(remarks).toContain('the stretch test strip.csv goes to 5.5 times its length only');
     expect(remarks).toContain(
-      'wound to less than 0.7 of the break turns: this reads low, for rubber stretched less gives back more of its energy',
+      'wound to less than 0.7 of the break turns: its energy is reckoned low, for rubber stretched less gives back more of what went in',
     );
     expect(energyOf(tested(900, batch())).assumptions).toEqual([
       'rubber breaks at 7.6 ± 0.5 times its length',
