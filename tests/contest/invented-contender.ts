@@ -4,6 +4,7 @@ import type { Design } from '../../src/model/design.ts';
 import type { Entry, Flight, Setup } from '../../src/model/entry.ts';
 import type { FlightRuling, Inspection, Ruling } from '../../src/model/ruling.ts';
 import type { Quantity } from '../../src/quantities/quantity.ts';
+import { bareFlight } from '../invented-flight.ts';
 
 // Invented entries as the contest sees them. Figures are given as plain numbers, not worked out.
 
@@ -20,33 +21,7 @@ export function flight(number: number, time: number, overrides: Partial<Flight> 
     number,
     date: { date: '2027-05-09', time: null, offset: null, written: '2027-05-09' },
     watches: [seconds(time)],
-    timedBy: 'watch',
-    turns: [],
-    woundTo: [],
-    turnsLeft: [],
-    launchTorque: [],
-    launch: null,
-    launchHeight: null,
-    drop: null,
-    motorsRun: null,
-    release: null,
-    motorRun: null,
-    height: null,
-    behaviour: [],
-    ended: null,
-    changed: null,
-    damage: null,
-    balance: null,
-    mass: null,
-    setup: undefined,
-    round: null,
-    weather: null,
-    rubber: null,
-    timekeepers: [],
-    flyer: null,
-    evidence: [],
-    note: null,
-    withdrawn: false,
+    ...bareFlight,
     ...overrides,
   };
 }

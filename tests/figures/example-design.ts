@@ -3,6 +3,7 @@ import type { Batch, StretchTest } from '../../src/model/batch.ts';
 import type { Design, Motor, Skein } from '../../src/model/design.ts';
 import type { Entry, Flight, Glide, Setup } from '../../src/model/entry.ts';
 import type { Kind, Quantity } from '../../src/quantities/quantity.ts';
+import { bareFlight } from '../invented-flight.ts';
 
 // An invented aircraft, written out in SI, for the tests of figures. Every call makes new quantities.
 
@@ -163,33 +164,9 @@ export function flight(overrides: Partial<Flight> = {}): Flight {
     number: 1,
     date: { date: '2031-05-09', time: null, offset: null, written: '2031-05-09' },
     watches: [measured('time', 42, 0.1)],
-    timedBy: 'watch',
+    ...bareFlight,
     turns: [measured('turns', 700, 2)],
-    woundTo: [],
-    turnsLeft: [],
-    launchTorque: [],
     launch: 'hand',
-    launchHeight: null,
-    drop: null,
-    motorsRun: null,
-    release: null,
-    motorRun: null,
-    height: null,
-    behaviour: [],
-    ended: null,
-    changed: null,
-    damage: null,
-    balance: null,
-    mass: null,
-    setup: undefined,
-    round: null,
-    weather: null,
-    rubber: null,
-    timekeepers: [],
-    flyer: null,
-    evidence: [],
-    note: null,
-    withdrawn: false,
     ...overrides,
   };
 }

@@ -5,6 +5,8 @@ import type { Challenge } from '../../src/model/challenge.ts';
 import type { Design } from '../../src/model/design.ts';
 import type { Entry, Flight, Setup } from '../../src/model/entry.ts';
 import type { Quantity } from '../../src/quantities/quantity.ts';
+import { challenge as bareChallenge } from '../contest/invented-challenge.ts';
+import { bareFlight } from '../invented-flight.ts';
 
 // One entry, invented, with the numbers of the contract's example of a data file; each test changes what it is about.
 
@@ -47,33 +49,8 @@ export const flight: Flight = {
   number: 1,
   date: { date: '2027-05-09', time: null, offset: null, written: '2027-05-09' },
   watches: [seconds(41.62), seconds(41.8)],
-  timedBy: 'watch',
-  turns: [],
-  woundTo: [],
-  turnsLeft: [],
-  launchTorque: [],
+  ...bareFlight,
   launch: 'hand',
-  launchHeight: null,
-  drop: null,
-  motorsRun: null,
-  release: null,
-  motorRun: null,
-  height: null,
-  behaviour: [],
-  ended: null,
-  changed: null,
-  damage: null,
-  balance: null,
-  mass: null,
-  setup: undefined,
-  round: null,
-  weather: null,
-  rubber: null,
-  timekeepers: [],
-  flyer: null,
-  evidence: [],
-  note: null,
-  withdrawn: false,
 };
 
 export const entry: Entry = {
@@ -161,46 +138,12 @@ export const entryRecord: EntryRecord = {
   junior: false,
 };
 
-const challenge: Challenge = {
+const challenge: Challenge = bareChallenge({
   id: 'long-haul',
   title: 'Long Haul',
-  opens: '2027-03-01',
-  closes: '2027-10-31',
-  reportBy: null,
-  final: null,
-  timeZone: null,
   target: { time: 40, label: null },
-  milestones: [],
-  eligibility: [],
-  flying: {
-    launch: null,
-    launchHeight: null,
-    drop: null,
-    release: null,
-    attemptBelow: null,
-    maximum: null,
-    flightsPerDay: null,
-    flights: null,
-    timekeepers: { atLeast: 0, orVideo: false },
-    evidence: { links: 0, shows: [] },
-  },
-  timing: {
-    starts: 'release',
-    stops: { touchdown: true, outOfSight: null },
-    combine: 'mean',
-    resolution: '0.1',
-    round: 'down',
-    uncertainty: { watch: 0.1, video: 0.05 },
-  },
   scoring: { method: 'best', flights: 1, scale: null, provisional: 'apart' },
-  tieBreaks: [],
-  divisions: [],
-  rounds: [],
-  protests: null,
-  amendments: [],
-  formerly: [],
-  body: '',
-};
+});
 
 const standing = {
   place: 1,

@@ -1,0 +1,32 @@
+import type { Flight } from '../src/model/entry.ts';
+
+/** A flight of which nothing is stated but what a flight must have; each test adds what it is about. */
+export const bareFlight: Omit<Flight, 'number' | 'date' | 'watches'> = {
+  timedBy: 'watch',
+  turns: [],
+  woundTo: [],
+  turnsLeft: [],
+  launchTorque: [],
+  launch: null,
+  launchHeight: null,
+  drop: null,
+  motorsRun: null,
+  release: null,
+  motorRun: null,
+  height: null,
+  behaviour: [],
+  ended: null,
+  changed: null,
+  damage: null,
+  balance: null,
+  mass: null,
+  setup: undefined,
+  round: null,
+  weather: null,
+  rubber: null,
+  timekeepers: [],
+  flyer: null,
+  evidence: [],
+  note: null,
+  withdrawn: false,
+};
