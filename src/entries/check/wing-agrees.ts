@@ -1,3 +1,4 @@
+import { type PlanformPanel, projectedArea, projectedSpan } from '../../airframe/planform.ts';
 import { formatQuantity } from '../../quantities/format.ts';
 import type { Kind, Quantity } from '../../quantities/quantity.ts';
 import { fieldName } from '../problems/field-name.ts';
@@ -65,14 +66,20 @@ export const checkWingAgrees: EntryCheck = (draft, source) =>
 function panelSums(design: DesignDraft): { readonly span: number; readonly area: number } | null {
   const panels = design.wing?.panels;
   if (panels === undefined) return null;
-  let [span, area] = [0, 0];
+  const read: PlanformPanel[] = [];
   for (const panel of panels) {
     if (panel?.length === undefined || panel.root === undefined || panel.tip === undefined) return null;
-    const projected = 2 * panel.length.value * Math.cos(panel.dihedral?.value ?? 0);
-    span += projected;
-    area += (projected * (panel.root.value + panel.tip.value)) / 2;
+    const { length, root, tip, sweep, dihedral } = panel;
+    read.push({
+      length: length.value,
+      root: root.value,
+      tip: tip.value,
+      sweep: sweep?.value ?? 0,
+      dihedral: dihedral?.value ?? 0,
+    });
   }
-  return span > 0 ? { span, area } : null;
+  const span = projectedSpan(read);
+  return span > 0 ? { span, area: projectedArea(read) } : null;
 }
 
 function compared(
