@@ -19,7 +19,7 @@ rooms.entries = [...Object.keys(rooms)];
 rooms.almanac = [...Object.keys(rooms)];
 rooms.charts = [...Object.keys(rooms)];
 rooms.publish = Object.keys(rooms).filter((room) => room !== 'charts');
-const site = ['pages', 'layouts', 'components', 'styles', 'words.ts'];
+const site = ['pages', 'layouts', 'components', 'styles', 'words', 'words.ts'];
 for (const room of site) rooms[room] = [...Object.keys(rooms), ...site];
 
 /** Rooms that give the same answer in the command line, the build and the browser. */

@@ -1,0 +1,57 @@
+import type { Basis } from '../figures/figure.ts';
+import type { Floor } from '../quantities/floors.ts';
+
+export const figures = {
+  lead: 'Every derived number on this site, what it means and how it is worked out. The ± is one standard uncertainty, carried through from what was measured.',
+  of: { model: 'the model', flight: 'a flight', batch: 'a batch of rubber' } as const,
+  scope: { entry: 'whole aircraft', motor: 'each motor', batch: 'batch' } as const,
+  moves: 'What moves it',
+  symbols: 'What the letters mean',
+  source: 'Source',
+  range: 'Holds for',
+  unit: 'Unit',
+  id: 'In data files',
+  ofWhat: 'Of',
+  pure: 'a pure number',
+  contents: 'All figures',
+  basisTitle: 'Basis',
+  basisLead: 'Beside each figure stands what it rests on.',
+  basisExplained: {
+    measured: 'Everything it needs was measured by the builder.',
+    inspected: 'Every measured input was checked by an official.',
+    logged: 'A bench log or a test of the rubber entered.',
+    'partly assumed': 'At least one default of the table below was used; the figure says which.',
+  } satisfies Record<Basis, string>,
+  plainReadings: 'The ± of a plain reading',
+  plainReadingsLead:
+    'A ± that somebody wrote is taken as it stands, as one standard uncertainty. Where none was written, the ± is the larger of two: the step of the last digit written, divided by √12, and the least value below for what it was measured with (common practice, no source). What is not listed has the first alone.',
+  whatMeasured: 'What is measured',
+  leastTaken: 'Least ±',
+  ofValue: (share: string) => `${share} of it`,
+  massReading: (share: string, coarse: string, fine: string) =>
+    `the larger of ${share} of it and ${coarse}; ${fine} where hundredths of a gram were written`,
+  readings: {
+    span: 'Span',
+    chord: 'Chords, panels and their sweep',
+    area: 'Areas',
+    arm: 'Arms of tail and fin',
+    balance: 'Balance, from the leading edge',
+    angle: 'Angles',
+    mass: 'Masses',
+    strip: 'Width and thickness of strip',
+    'skein-length': 'Length of a skein',
+    'break-turns': 'Turns at which a motor broke',
+    'propeller-diameter': 'Propeller diameter',
+    pitch: 'Propeller pitch',
+  } satisfies Record<Floor, string>,
+  defaults: 'Defaults',
+  defaultsLead: 'Used only where an entry gives nothing, each with its own uncertainty.',
+  default: 'Default',
+  value: 'Value',
+  why: 'Why',
+  areas: {
+    model: 'Figures of the model',
+    flight: 'Figures of a flight',
+    batch: 'Figures of rubber',
+  } as const,
+} as const;

@@ -1,0 +1,1 @@
+export const news = { none: 'No news yet.', about: 'About' } as const;

@@ -1,0 +1,35 @@
+import type { CalendarDate } from '../model/calendar.ts';
+
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
+
+/** A date in words, such as "9 May 2027" or "May 2027"; anything that is neither stays as it was written. */
+export function dateInWords(date: CalendarDate): string {
+  const [year, month, day] = date.split('-');
+  const name = months[Number(month) - 1];
+  if (year === undefined || name === undefined) return date;
+  return day === undefined ? `${name} ${year}` : `${Number(day)} ${name} ${year}`;
+}
+
+/** "a", "a and b", "a, b and c". */
+export function listed(items: readonly string[], joint: 'and' | 'or' = 'and'): string {
+  if (items.length < 2) return items[0] ?? '';
+  return `${items.slice(0, -1).join(', ')} ${joint} ${items[items.length - 1]}`;
+}
+
+/** "1 flight", "2 flights". */
+export function counted(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
