@@ -4,6 +4,7 @@ import { dateInWords } from './texts.ts';
 export const frame = {
   skip: 'Skip to the content',
   navigation: 'Site',
+  ofChallenge: (title: string) => `Pages of ${title}`,
   footer: 'About this site',
   logo: (name: string) => `Logo of ${name}`,
   home: (title: string) => `${title}, front page`,
