@@ -1,4 +1,5 @@
 import type { FrozenResult } from '../contest/frozen/frozen.ts';
+import type { History } from '../contest/history/history.ts';
 import type { ContestResult, JudgedEntry, JudgedFlight } from '../contest/standing.ts';
 import type { FileAccount, ReadPhoto } from '../entries/folder/content.ts';
 import type { Problem } from '../entries/problems/problem.ts';
@@ -45,6 +46,8 @@ export interface ChallengeRecord {
   readonly state: ChallengeState;
   readonly result: ContestResult;
   readonly frozen: FrozenResult | null;
+  /** Records and who set them when, from accepted flights; of a final challenge as it was frozen. */
+  readonly history: History;
   /** By id, sorted by it. */
   readonly entries: readonly EntryRecord[];
   readonly html: string;

@@ -1,5 +1,6 @@
 import type { Contender } from '../contest/contender.ts';
 import type { FrozenResult } from '../contest/frozen/frozen.ts';
+import { historyOf } from '../contest/history/history.ts';
 import { judge } from '../contest/judge.ts';
 import type { Content, ReadEntry } from '../entries/folder/content.ts';
 import { byPlace, type Problem } from '../entries/problems/problem.ts';
@@ -19,6 +20,7 @@ import { everyBuilder, isJunior, withKnownBuilders } from './known-builders.ts';
 import { textOfPage, textOfSection } from './peoples-text.ts';
 import { redirectsOf } from './redirects.ts';
 import { todayIn } from './today.ts';
+import { whenAsked } from './when-asked.ts';
 
 /** Seals of an entry's flights as they are written now, by flight number. Hashing is done at the edge. */
 export type SealFlights = (entry: ReadEntry) => ReadonlyMap<number, string>;
@@ -122,16 +124,17 @@ function recordChallenge(
 ): ChallengeRecord {
   const entrants = all.filter(({ contender }) => contender.entry.challenge === challenge.id);
   const today = todayIn(now, challenge.timeZone);
-  const result = judge(
-    challenge,
-    entrants.map(({ contender }) => contender),
-    { now: today, frozen },
-  );
+  const contenders = entrants.map(({ contender }) => contender);
+  const result = judge(challenge, contenders, { now: today, frozen });
+  const history = whenAsked(() => historyOf(challenge, result, contenders, frozen));
   return {
     challenge,
     state: result.state,
     result,
     frozen,
+    get history() {
+      return history();
+    },
     entries: entrants.map((entrant) => recordEntry(entrant, result.entries.get(entrant.contender.entry.id)!)),
     // The front page shows the site's own text too: their footnotes must not meet.
     html: textOfSection(challenge.body, 'challenge-'),

@@ -2,6 +2,7 @@ import type { JudgedEntry } from '../contest/standing.ts';
 import type { EntryRecord, FlightRecord } from './almanac.ts';
 import type { Entrant } from './assemble.ts';
 import { textOfSection } from './peoples-text.ts';
+import { whenAsked } from './when-asked.ts';
 
 /** One entry with its verdicts and figures, as its page shows it. */
 export function recordEntry({ read, contender, figures }: Entrant, judged: JudgedEntry): EntryRecord {
@@ -51,14 +52,5 @@ export function recordEntry({ read, contender, figures }: Entrant, judged: Judge
       return html();
     },
     junior,
-  };
-}
-
-/** Figures of flights and text take longer than all the rest, and checking shows no page: so they wait for the first reader. */
-function whenAsked<T>(make: () => T): () => T {
-  let made: { readonly value: T } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
   };
 }

@@ -5,6 +5,7 @@ import type { Challenge } from '../../src/model/challenge.ts';
 import type { Design } from '../../src/model/design.ts';
 import type { Entry, Flight } from '../../src/model/entry.ts';
 import type { Kind, Quantity } from '../../src/quantities/quantity.ts';
+import { noHistory } from '../contest/history/no-history.ts';
 
 // An almanac written by hand: every name and number in it is invented. Numbers are chosen so that a page's text can
 // be told without working anything out.
@@ -264,6 +265,7 @@ export function challengeRecord(
       divisions: new Map(),
     },
     frozen: null,
+    history: noHistory,
     entries,
     html: '<p>Written by the organiser.</p>',
   };

@@ -5,6 +5,7 @@ import type { Challenge } from '../../src/model/challenge.ts';
 import type { Design } from '../../src/model/design.ts';
 import type { Entry, Flight, Setup } from '../../src/model/entry.ts';
 import type { Quantity } from '../../src/quantities/quantity.ts';
+import { noHistory } from '../contest/history/no-history.ts';
 import { challenge as bareChallenge } from '../contest/invented-challenge.ts';
 import { bareFlight } from '../invented-flight.ts';
 
@@ -169,6 +170,7 @@ export const challengeRecord: ChallengeRecord = {
     divisions: new Map([['free', [standing]]]),
   },
   frozen: null,
+  history: noHistory,
   entries: [entryRecord],
   html: '',
 };

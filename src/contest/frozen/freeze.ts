@@ -2,11 +2,14 @@ import type { CalendarDate } from '../../model/calendar.ts';
 import type { Challenge } from '../../model/challenge.ts';
 import type { RuledValue } from '../../model/ruling.ts';
 import { significant } from '../../quantities/decimal.ts';
+import { momentText } from '../../timing/moment-text.ts';
 import type { Contender } from '../contender.ts';
+import type { AcceptedFlight } from '../history/accepted-flight.ts';
+import { flightsOfResult } from '../history/flights-of-result.ts';
+import { recordsAmong } from '../history/records.ts';
 import type { ContestResult } from '../standing.ts';
 import { factsAsRuled } from '../verdicts/as-ruled.ts';
 import type { FrozenResult } from './frozen.ts';
-import { recordsOf } from './records.ts';
 
 /**
  * A result as it is kept for good: places, claims, records, every flight's time and status, and the facts the best
@@ -19,6 +22,7 @@ export function freeze(
   contenders: readonly Contender[],
   options: { readonly generator: string; readonly closed: CalendarDate },
 ): FrozenResult {
+  const accepted = flightsOfResult(challenge, result, contenders);
   return {
     format: 1,
     generator: options.generator,
@@ -40,10 +44,17 @@ export function freeze(
     ),
     claims: result.claims,
     unplaced: result.unplaced,
-    records: recordsOf(challenge, result, contenders),
+    records: recordsAmong(challenge, accepted),
     entries: [...contenders]
       .sort((a, b) => (a.entry.id < b.entry.id ? -1 : 1))
-      .map((contender) => frozenEntry(challenge, result, contender)),
+      .map((contender) =>
+        frozenEntry(
+          challenge,
+          result,
+          contender,
+          accepted.filter((flight) => flight.entry === contender.entry.id),
+        ),
+      ),
   };
 }
 
@@ -51,6 +62,7 @@ function frozenEntry(
   challenge: Challenge,
   result: ContestResult,
   contender: Contender,
+  accepted: readonly AcceptedFlight[],
 ): FrozenResult['entries'][number] {
   const { entry } = contender;
   const judged = result.entries.get(entry.id);
@@ -59,13 +71,19 @@ function frozenEntry(
     id: entry.id,
     name: entry.name,
     builders: entry.builders.map(({ handle }) => handle),
-    flights: (judged?.flights ?? []).map(({ number, date, official, status, reason }) => ({
-      number,
-      date,
-      official: official.seconds,
-      status,
-      reason,
-    })),
+    flights: (judged?.flights ?? []).map(({ number, date, official, status, reason }) => {
+      const flown = entry.flights.find((flight) => flight.number === number)?.date;
+      const span = accepted.find((flight) => flight.number === number)?.span;
+      return {
+        number,
+        date,
+        ...(flown === undefined || flown.time === null ? {} : { flown: momentText(flown) }),
+        official: official.seconds,
+        status,
+        reason,
+        ...(span == null ? {} : { span: span.value }),
+      };
+    }),
     facts: best === undefined ? {} : rounded(factsAsRuled(challenge, contender, best)),
   };
 }

@@ -39,9 +39,13 @@ export interface FrozenResult {
     readonly flights: readonly {
       readonly number: number;
       readonly date: string;
+      /** Date, time of day and offset, where the builder stated them: `2027-05-09 18:40+01:00`. */
+      readonly flown?: string | undefined;
       readonly official: number;
       readonly status: Status;
       readonly reason: string | null;
+      /** In metres, of an accepted flight of a placed entry; left out where it is not known, and by results that do not tell. */
+      readonly span?: number | undefined;
     }[];
     readonly facts: Readonly<Record<string, RuledValue>>;
   }[];

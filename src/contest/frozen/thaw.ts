@@ -5,6 +5,7 @@ import { headlineOf } from '../ranking/headline.ts';
 import type { ContestResult, JudgedEntry, JudgedFlight, Standing } from '../standing.ts';
 import { reaches } from '../verdicts/judge-flights.ts';
 import type { FrozenResult } from './frozen.ts';
+import { targetWhenFrozen } from './target-when-frozen.ts';
 
 const notInResult = 'not part of the final result';
 
@@ -19,7 +20,7 @@ export function thaw(
   computed: ContestResult,
   frozen: FrozenResult,
 ): ContestResult {
-  const goal = targetOf(challenge, frozen);
+  const goal = targetWhenFrozen(challenge, frozen);
   const standings = frozen.standings.map((standing) => ({
     ...standing,
     u: uOf(computed.standings, standing),
@@ -87,13 +88,6 @@ function divisionRow(
     tieBreak: null,
     withinTimingErrorOf: [],
   };
-}
-
-/** The target that stood when the result was frozen; that of today where the result does not tell. */
-function targetOf({ target }: Challenge, frozen: FrozenResult): Challenge['target'] {
-  const time = frozen.challenge.target;
-  if (time === undefined) return target;
-  return time === null ? null : { time, label: target?.label ?? null };
 }
 
 function thawFlight(

@@ -35,9 +35,11 @@ const entryOfResult = z.strictObject({
     z.strictObject({
       number: z.int(),
       date: z.string(),
+      flown: z.string().optional(),
       official: z.number(),
       status,
       reason: z.string().nullable(),
+      span: z.number().optional(),
     }),
   ),
   facts: z.record(z.string(), ruledValue),
