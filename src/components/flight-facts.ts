@@ -2,39 +2,47 @@ import type { FlightRecord } from '../almanac/almanac.ts';
 import type { Flight, Weather } from '../model/entry.ts';
 import type { Quantity } from '../quantities/quantity.ts';
 import { listed, words } from '../words.ts';
-import { secondsText } from './measure.ts';
+import { type InBoth, type System, secondsText } from './measure.ts';
 import { asWritten, watchText } from './quantity-text.ts';
 import { type UnitPair, unitPairs } from './units-shown.ts';
-
-type System = 'metric' | 'imperial';
 
 /** One line of what is known of a flight. */
 export interface FlightFact {
   readonly label: string;
-  readonly text: string;
+  readonly text: InBoth;
 }
 
 const say = words.entry;
 
+/** Writes a quantity in one system. */
+type Show = (quantity: Quantity, units: UnitPair) => string;
+
+/** What of a flight is told here, and not elsewhere on its page. */
+interface Told {
+  /** The setup: not where the aircraft has only one. */
+  readonly setup: boolean;
+  /** The readings of the watches: not where the explanation of the official time has told them. */
+  readonly watches: boolean;
+}
+
 /** Everything written about a flight, in a fixed order; what was not given has no line. */
-export function flightFacts(
-  record: FlightRecord,
-  system: System,
-  tell: {
-    /** The setup: not where the aircraft has only one. */
-    readonly setup: boolean;
-    /** The readings of the watches: not where the explanation of the official time has told them. */
-    readonly watches: boolean;
-  },
-): FlightFact[] {
+export function flightFacts(record: FlightRecord, tell: Told): FlightFact[] {
+  const imperial = linesIn(record, 'imperial', tell);
+  return linesIn(record, 'metric', tell).flatMap(([label, text], index) => {
+    const other = imperial[index]?.[1];
+    return text === null || text === '' ? [] : [{ label, text: { metric: text, imperial: other ?? text } }];
+  });
+}
+
+function linesIn(record: FlightRecord, system: System, tell: Told): (readonly [string, string | null])[] {
   const { flight, judged } = record;
-  const show = (quantity: Quantity, units: UnitPair): string => asWritten(quantity, units, system);
+  const show = (quantity: Quantity, units: UnitPair): string => asWritten(quantity, units)[system];
   const one = (quantity: Quantity | null, units: UnitPair): string | null =>
     quantity === null ? null : show(quantity, units);
   const several = (quantities: readonly Quantity[], units: UnitPair): string | null =>
     quantities.length === 0 ? null : quantities.map((quantity) => show(quantity, units)).join(', ');
   const balanceUnits = flight.balance?.kind === 'share' ? unitPairs.share : unitPairs.size;
-  const lines: [string, string | null][] = [
+  return [
     [say.changedBefore, flight.changed],
     [say.setup, !tell.setup ? null : judged.setup === null ? say.firstSetup : say.setupNamed(judged.setup)],
     [say.round, flight.round],
@@ -49,7 +57,7 @@ export function flightFacts(
     [say.motorsRun, flight.motorsRun === null ? null : String(flight.motorsRun)],
     [say.launched, flight.launch === null ? null : words.launch[flight.launch]],
     [say.launchHeight, one(flight.launchHeight, unitPairs.height)],
-    [say.release, release(flight, system)],
+    [say.release, release(flight, show)],
     [say.motorRun, one(flight.motorRun, unitPairs.time)],
     [say.height, one(flight.height, unitPairs.height)],
     [say.drop, one(flight.drop, unitPairs.height)],
@@ -65,17 +73,16 @@ export function flightFacts(
     [say.rubberState, rubberState(flight, show)],
     [say.note, flight.note],
   ];
-  return lines.flatMap(([label, text]) => (text === null || text === '' ? [] : [{ label, text }]));
 }
 
-function release(flight: Flight, system: System): string | null {
+function release(flight: Flight, show: Show): string | null {
   if (flight.release === null) return null;
   const { how, stagger } = flight.release;
-  const delay = stagger === null ? null : say.stagger(asWritten(stagger, unitPairs.time, system));
+  const delay = stagger === null ? null : say.stagger(show(stagger, unitPairs.time));
   return [how, delay].filter((part) => part !== null).join(', ');
 }
 
-function weather(air: Weather | null, show: (quantity: Quantity, units: UnitPair) => string): string | null {
+function weather(air: Weather | null, show: Show): string | null {
   if (air === null) return null;
   const parts: [string, Quantity | null, UnitPair][] = [
     [words.weather.wind, air.wind, unitPairs.wind],
@@ -90,7 +97,7 @@ function weather(air: Weather | null, show: (quantity: Quantity, units: UnitPair
   return [...shown, ...(air.surface === null ? [] : [`${words.weather.surface} ${air.surface}`])].join(', ');
 }
 
-function rubberState(flight: Flight, show: (quantity: Quantity, units: UnitPair) => string): string | null {
+function rubberState(flight: Flight, show: Show): string | null {
   if (flight.rubber === null) return null;
   const { windsBefore, stretchedTo, temperature, wait } = flight.rubber;
   return [

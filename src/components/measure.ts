@@ -20,6 +20,22 @@ export interface Measure {
 
 export type System = 'metric' | 'imperial';
 
+/** A text in both systems, as components/Both.astro shows it. */
+export interface InBoth {
+  readonly metric: string;
+  readonly imperial: string;
+}
+
+/** A text in both systems, written by one function. */
+export function inBoth(write: (system: System) => string): InBoth {
+  return { metric: write('metric'), imperial: write('imperial') };
+}
+
+/** A measure without its ±, in both systems. */
+export function plainInBoth(measure: Measure): InBoth {
+  return { metric: measure.metricPlain, imperial: measure.imperialPlain };
+}
+
 /** A value in SI with its standard uncertainty, as text with a unit. */
 export function measureOf(value: number, u: number, kind: Kind, units: UnitPair): Measure {
   return lazyMeasure(
@@ -82,18 +98,12 @@ function shownAs(figure: PresentFigure): { kind: Kind; units: UnitPair } {
   return { kind, units: unitsOfFigure(figure.id, kind) };
 }
 
-/** The value in the system a visitor of this site sees first, without its ±. */
-export function firstPlain(measure: Measure, system: System): string {
+/** A value in one system, without its ±. */
+export function plainIn(measure: Measure, system: System): string {
   return system === 'metric' ? measure.metricPlain : measure.imperialPlain;
 }
 
-/** The value in the system a visitor of this site sees first, with its ±. */
-export function inFirst(measure: Measure, first: System): string {
-  return first === 'metric' ? measure.metric : measure.imperial;
-}
-
-/** The value in the other system, without its ±; nothing where both systems use the same unit. */
-export function inOther(measure: Measure, first: System): string {
-  if (measure.metric === measure.imperial) return '';
-  return first === 'metric' ? measure.imperialPlain : measure.metricPlain;
+/** A value in one system, with its ±. */
+export function withUIn(measure: Measure, system: System): string {
+  return measure[system];
 }

@@ -149,7 +149,7 @@ export function motorFacts(motor: Motor): FactRow[] {
 
 function logText(log: LogReference | null): string | null {
   if (log === null) return null;
-  return log.turns === null ? log.file : say.logAt(log.file, asWritten(log.turns, unitPairs.turns, 'metric'));
+  return log.turns === null ? log.file : say.logAt(log.file, asWritten(log.turns, unitPairs.turns).metric);
 }
 
 /** What is known of a batch of rubber, without its tests. */

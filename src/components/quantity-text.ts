@@ -3,7 +3,7 @@ import { formatMeasured, toUnit } from '../quantities/format.ts';
 import type { Quantity } from '../quantities/quantity.ts';
 import { findUnit, unitNamed } from '../quantities/units.ts';
 import { lazyMeasure } from './lazy-measure.ts';
-import { firstPlain, inOther, type Measure, type System, timeText } from './measure.ts';
+import { type InBoth, inBoth, type Measure, plainInBoth, timeText } from './measure.ts';
 import { decimals, printed, raised, valueWithU, withBoth, withoutU, withUnit } from './number-text.ts';
 import type { UnitPair } from './units-shown.ts';
 import { magnitude, placesWritten, writtenIn } from './written.ts';
@@ -57,22 +57,20 @@ function converted(quantity: Quantity, symbol: string): string {
 }
 
 /**
- * A measured value as it was written, with its conversion beside it: "60 ft (18.3 m)". What was written in a unit of
- * the second system has the first in brackets, and the other way round; a unit that both share stands alone.
+ * A measured value as it was written in the system of its unit, "60 ft", and converted in the other, "18.3 m". What was
+ * written in a unit that neither shows, such as km/h, stays so in the system it belongs to; where both show the same
+ * unit, it has its conversion in brackets.
  */
-export function asWritten(quantity: Quantity, units: UnitPair, first: System): string {
-  const measure = measureOfQuantity(quantity, units);
-  const second: System = first === 'metric' ? 'imperial' : 'metric';
+export function asWritten(quantity: Quantity, units: UnitPair): InBoth {
   const text = magnitude(quantity);
-  if (text === '') return beside(firstPlain(measure, first), inOther(measure, first));
-  const system = [first, second].find((one) => placesWritten(quantity, units[one]) !== null);
-  if (system !== undefined) return beside(firstPlain(measure, system), inOther(measure, system));
-  const other = units.metric === units.imperial ? first : isImperial(quantity) ? 'metric' : 'imperial';
-  return beside(typed(text), firstPlain(measure, other));
-}
-
-function beside(text: string, other: string): string {
-  return other === '' || other === text ? text : `${text} (${other})`;
+  const plain = plainInBoth(measureOfQuantity(quantity, units));
+  const shown =
+    text === '' || [units.metric, units.imperial].some((unit) => placesWritten(quantity, unit) !== null);
+  if (shown) return plain;
+  const written = typed(text);
+  if (units.metric === units.imperial)
+    return inBoth((system) => (written === plain[system] ? written : `${written} (${plain[system]})`));
+  return { ...plain, [isImperial(quantity) ? 'imperial' : 'metric']: written };
 }
 
 /** A text as it was typed, with the signs of print. */

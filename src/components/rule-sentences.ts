@@ -3,7 +3,7 @@ import { figureDefinition } from '../figures/registry.ts';
 import { kindOfFigure } from '../figures/unit-kind.ts';
 import type { Challenge, Condition, Limit, TieBreak } from '../model/challenge.ts';
 import { words } from '../words.ts';
-import { firstPlain, measureOf, timeText } from './measure.ts';
+import { measureOf, plainIn, timeText } from './measure.ts';
 import { raised } from './number-text.ts';
 import { unitsOfFigure } from './units-shown.ts';
 
@@ -164,7 +164,7 @@ function scoring({ scoring: rules }: Challenge, system: System): string[] {
 function scaleSentence(scale: { by: string; reference: number; power: number }, system: System): string {
   const definition = figureDefinition(scale.by);
   const kind = definition === undefined ? 'number' : kindOfFigure(definition);
-  const reference = firstPlain(measureOf(scale.reference, 0, kind, unitsOfFigure(scale.by, kind)), system);
+  const reference = plainIn(measureOf(scale.reference, 0, kind, unitsOfFigure(scale.by, kind)), system);
   return say.scale(nameOfFigure(scale.by), reference, scale.power);
 }
 

@@ -3,12 +3,14 @@ import { counted, dateInWords, listed } from './texts.ts';
 
 export const entry = {
   by: 'Built by',
-  in: 'for',
+  challenge: 'Challenge',
+  result: 'Result',
+  ifAccepted: 'If accepted',
+  enteredOn: 'Entered',
+  contents: 'On this page',
   placed: (place: number, score: string, provisional: boolean) =>
     `Place ${place} with ${score}${provisional ? ', provisional' : ''}`,
   unplaced: (reason: string) => `Without a place: ${reason}`,
-  claim: (score: string) => `If its waiting flights are accepted: ${score}`,
-  entered: (date: CalendarDate) => `entered on ${dateInWords(date)}`,
   division: 'Divisions',
   alsoFlown: 'The same aircraft elsewhere',
   flownIn: (name: string, challenge: string) => `${name} in ${challenge}`,
@@ -40,10 +42,9 @@ export const entry = {
   facts: 'As measured',
   factsOf: (setup: string) => `As measured, ${setup}`,
   fact: 'Measure',
-  metric: 'Metric',
-  imperial: 'Imperial',
+  value: 'Value',
   nothingGiven: 'Nothing has been measured yet.',
-  factsExplained: 'Each value with its standard uncertainty, once, in the first column of numbers.',
+  factsExplained: 'Each value with its standard uncertainty.',
   howPlainReadings: 'Where the ± of a plain reading comes from',
   inspected: 'inspected',
   figures: 'Figures',
@@ -55,10 +56,12 @@ export const entry = {
   assumed: (assumptions: readonly string[]) => `Assumed: ${assumptions.join('; ')}.`,
   shares: (shares: readonly { readonly input: string; readonly share: number }[]) => {
     const large = shares.filter(({ share }) => share >= 0.01).slice(0, 3);
-    return large.length === 0
+    // One input alone is named by the line of the numbers put in.
+    return large.length < 2
       ? ''
-      : `Where most of the uncertainty comes from: ${large.map(({ input, share }) => `${input}, ${Math.round(share * 100)}\u00a0%`).join('; ')}.`;
+      : `Most of the uncertainty comes from ${large.map(({ input, share }) => `${input}, ${Math.round(share * 100)}\u00a0%`).join('; ')}.`;
   },
+  figureCount: (count: number) => counted(count, 'figure'),
   absent: (count: number) => `${counted(count, 'figure')} cannot be worked out: what each needs`,
   figureGroups: {
     airframe: 'Airframe',
@@ -122,6 +125,8 @@ export const entry = {
   keptLink: (host: string) => `Copy kept on ${host}`,
   note: 'Note',
   figuresOfFlight: 'Figures of this flight',
+  figuresAsBelow: 'As in the figures of the aircraft',
+  otherFiguresAsBelow: 'Every other is within half its ± of the figures of the aircraft',
   lapsed: (what: string, ruled: string, now: string) =>
     `Its acceptance waits to be confirmed: ${what} was ${ruled} when it was ruled, and is ${now} now.`,
   setups: 'Setups',

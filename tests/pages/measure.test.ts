@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { inOther, measureOf, secondsAt, secondsText } from '../../src/components/measure.ts';
+import { measureOf, plainInBoth, secondsAt, secondsText } from '../../src/components/measure.ts';
 import { raised } from '../../src/components/number-text.ts';
 import { unitPairs } from '../../src/components/units-shown.ts';
 
@@ -30,13 +30,12 @@ describe('measureOf', () => {
   });
 });
 
-describe('inOther', () => {
-  it('says nothing where both systems use the same unit', () => {
-    const turns = measureOf(612, 31, 'turns', unitPairs.turns);
-    expect(inOther(turns, 'metric')).toBe('');
-    const length = measureOf(0.508, 0.00254, 'length', unitPairs.size);
-    expect(inOther(length, 'metric')).toBe(`20${space}in`);
-    expect(inOther(length, 'imperial')).toBe(`508${space}mm`);
+describe('a measure without its ±', () => {
+  it('is the same text in both systems where both use its unit', () => {
+    const turns = plainInBoth(measureOf(540, 5, 'turns', unitPairs.turns));
+    expect(turns.metric).toBe(turns.imperial);
+    const length = plainInBoth(measureOf(0.508, 0.0025, 'length', unitPairs.size));
+    expect(length).toEqual({ metric: `508${space}mm`, imperial: `20${space}in` });
   });
 });
 
