@@ -11,6 +11,7 @@ import { moved } from './words/moved.ts';
 import { news } from './words/news.ts';
 import { notFound } from './words/not-found.ts';
 import { pages } from './words/pages.ts';
+import { records } from './words/records.ts';
 import { rubber } from './words/rubber.ts';
 import { rules } from './words/rules.ts';
 import { trim } from './words/trim.ts';
@@ -34,6 +35,7 @@ export const words = {
   rules,
   builder,
   trim,
+  records,
   rubber,
   figures,
   news,

@@ -1,3 +1,4 @@
+import { tenth } from './chart-parts.ts';
 import { linearScale, type Scale } from './scale.ts';
 import { type Point, thinned } from './thinned.ts';
 
@@ -78,9 +79,4 @@ function besideLine(text: string, kind: LineKind, points: readonly Point[]): Pla
   return kind === 'out'
     ? { text, at: { x: near.x - 8, y: near.y - 8 }, anchor: 'end' }
     : { text, at: { x: near.x + 8, y: near.y + 20 }, anchor: 'start' };
-}
-
-/** A tenth of a unit of the drawing is finer than any screen shows it. */
-function tenth(value: number): number {
-  return Math.round(value * 10) / 10;
 }

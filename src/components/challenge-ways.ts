@@ -1,5 +1,5 @@
 import { words } from '../words.ts';
-import { boardPath, rulesPath } from './link.ts';
+import { boardPath, recordsPath, rulesPath } from './link.ts';
 
 /** A page of a challenge, beside its board. */
 export interface ChallengeWay {
@@ -13,5 +13,6 @@ export function challengeWays(challenge: string): ChallengeWay[] {
   return [
     { label: words.pages.board, to: boardPath(challenge) },
     { label: words.pages.rules, to: rulesPath(challenge) },
+    { label: words.records.menu, to: recordsPath(challenge) },
   ];
 }

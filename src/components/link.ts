@@ -16,6 +16,11 @@ export function rulesPath(challenge: string): string {
   return `/challenges/${challenge}/rules/`;
 }
 
+/** Site path of a challenge's records and history. */
+export function recordsPath(challenge: string): string {
+  return `/challenges/${challenge}/records/`;
+}
+
 /** Site path of one aircraft. */
 export function entryPath(challenge: string, entry: string): string {
   return `/entries/${challenge}/${entry}/`;

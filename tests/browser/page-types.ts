@@ -7,6 +7,7 @@ const kinds: readonly (readonly [string, RegExp])[] = [
   ['challenges', /^\/challenges\/$/],
   ['board', /^\/challenges\/[^/]+\/$/],
   ['rules', /^\/challenges\/[^/]+\/rules\/$/],
+  ['records', /^\/challenges\/[^/]+\/records\/$/],
   ['aircraft', /^\/entries\/[^/]+\/[^/]+\/$/],
   ['builders', /^\/builders\/$/],
   ['builder', /^\/builders\/[^/]+\/$/],

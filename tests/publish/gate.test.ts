@@ -16,6 +16,7 @@ beforeEach(() => {
     'left-out/index.html',
     'challenges/long-haul/index.html',
     'challenges/long-haul/rules/index.html',
+    'challenges/long-haul/records/index.html',
     'entries/long-haul/reedling/index.html',
   ])
     write(file, page('Long Haul'));

@@ -1,0 +1,31 @@
+import { type ChartNames, chartAxes, chartSvg, chartWord } from './chart-parts.ts';
+import type { PlacedMark, ProgressLayout } from './progress-chart.ts';
+
+/**
+ * A progress chart as SVG text. Beside the classes of every chart: `chart-level target` and `milestone` for the times
+ * with a name, `chart-other` for flights that did not beat the best.
+ */
+export function drawProgressChart(layout: ProgressLayout, names: ChartNames): string {
+  const { up, across, marks, others, stairs, steps, best } = layout;
+  const [first, ...rest] = stairs;
+  return chartSvg(layout, names, [
+    ...chartAxes(layout, up, across),
+    ...marks.map((mark) => level(mark, layout)),
+    ...others.map(({ x, y }) => `<circle class="chart-other" cx="${x}" cy="${y}" r="2.5"/>`),
+    ...(first === undefined || rest.length === 0
+      ? []
+      : [
+          `<path class="chart-line out" d="M${first.x} ${first.y}L${rest.map(({ x, y }) => `${x} ${y}`).join(' ')}"/>`,
+        ]),
+    ...steps.map(({ x, y }) => `<circle class="chart-dot" cx="${x}" cy="${y}" r="4"/>`),
+    // Words come last, so that no line runs through them.
+    ...marks.flatMap(({ name }) =>
+      name === null ? [] : [chartWord(name.text, name.at.x, name.at.y, 'start')],
+    ),
+    ...(best === null ? [] : [chartWord(best.text, best.at.x, best.at.y, 'end')]),
+  ]);
+}
+
+function level({ kind, y }: PlacedMark, { left, right }: ProgressLayout): string {
+  return `<path class="chart-level ${kind}" d="M${left} ${y}H${right}"/>`;
+}
