@@ -5,7 +5,8 @@ import { type FigureSet, isPresent, type PresentFigure } from '../figures/figure
 import { figureDefinition } from '../figures/registry.ts';
 import { words } from '../words.ts';
 import { type ShownBuilder, shownBuilders } from './builder-name.ts';
-import { columnTexts } from './column-texts.ts';
+import { columnInBoth } from './column-texts.ts';
+import type { InBoth } from './measure.ts';
 import { scoreText } from './score-text.ts';
 
 /** One line of a board, as text. */
@@ -19,7 +20,7 @@ export interface BoardRow {
   readonly reached: boolean;
   readonly within: readonly string[];
   readonly tieBreak: string | null;
-  readonly figures: readonly (string | null)[];
+  readonly figures: readonly (InBoth | null)[];
   readonly flights: readonly number[];
   /** False where the entry's address only says that it is being looked at. */
   readonly published: boolean;
@@ -54,12 +55,11 @@ export function boardRows(
 ): BoardRow[] {
   const entries = entryLookup(almanac, record);
   const columns = boardFigures.map((id) =>
-    columnTexts(
+    columnInBoth(
       standings.map((standing) => {
         const known = entries.record(standing.entry);
         return known === undefined ? [] : figuresNamed(known.figures, id);
       }),
-      almanac.site.units,
     ),
   );
   return standings.map((standing, index) => {

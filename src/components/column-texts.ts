@@ -1,5 +1,5 @@
 import type { PresentFigure } from '../figures/figure.ts';
-import { figureAt, placesOf } from './measure.ts';
+import { figureAt, type InBoth, placesOf } from './measure.ts';
 
 /**
  * A column of figures as text, without their ±, with one number of decimals as far as that is honest: that of the
@@ -19,5 +19,13 @@ export function columnTexts(
     figures.length === 0
       ? null
       : [...new Set(figures.map((figure) => figureAt(figure, system, places)))].join(' / '),
+  );
+}
+
+/** The same in both systems. */
+export function columnInBoth(lines: readonly (readonly PresentFigure[])[]): (InBoth | null)[] {
+  const imperial = columnTexts(lines, 'imperial');
+  return columnTexts(lines, 'metric').map((metric, index) =>
+    metric === null ? null : { metric, imperial: imperial[index] ?? metric },
   );
 }
