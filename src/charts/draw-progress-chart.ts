@@ -19,10 +19,9 @@ export function drawProgressChart(layout: ProgressLayout, names: ChartNames): st
         ]),
     ...steps.map(({ x, y }) => `<circle class="chart-dot" cx="${x}" cy="${y}" r="4"/>`),
     // Words come last, so that no line runs through them.
-    ...marks.flatMap(({ name }) =>
-      name === null ? [] : [chartWord(name.text, name.at.x, name.at.y, 'start')],
+    ...[...marks.map(({ name }) => name), best].flatMap((name) =>
+      name === null ? [] : [chartWord(name.text, name.at.x, name.at.y, name.anchor)],
     ),
-    ...(best === null ? [] : [chartWord(best.text, best.at.x, best.at.y, 'end')]),
   ]);
 }
 

@@ -34,11 +34,18 @@ export interface ProgressChart {
   readonly words: ProgressWords;
 }
 
+/** Words and where they stand. */
+export interface PlacedName {
+  readonly text: string;
+  readonly at: Point;
+  readonly anchor: 'start' | 'end';
+}
+
 export interface PlacedMark {
   readonly kind: 'target' | 'milestone';
   readonly y: number;
   /** Null where another line is too close for words. */
-  readonly name: { readonly text: string; readonly at: Point } | null;
+  readonly name: PlacedName | null;
 }
 
 export interface ProgressLayout extends ChartFrame {
@@ -52,13 +59,15 @@ export interface ProgressLayout extends ChartFrame {
   readonly steps: readonly Point[];
   readonly others: readonly Point[];
   readonly marks: readonly PlacedMark[];
-  readonly best: { readonly text: string; readonly at: Point } | null;
+  readonly best: PlacedName | null;
 }
 
 const frame: ChartFrame = { width: 480, height: 320, left: 48, right: 440, top: 34, bottom: 266 };
 
 /** Words closer than this would run into one another, on a narrow screen too. */
 const lineHeight = 20;
+/** About, of the letters of a chart. */
+const letterWidth = 7.5;
 const longestName = 30;
 
 /**
@@ -108,7 +117,12 @@ export function layOutProgress({ first, last, steps, others, marks, words }: Pro
     y: tenth(scale.at(seconds)),
   });
   const corners = steps.map(place);
+  const stairs = stairsThrough(corners, tenth(days.at(last)));
   const top = corners.at(-1);
+  const best: ProgressLayout['best'] =
+    top === undefined
+      ? null
+      : { text: words.best(steps.at(-1)!.seconds), at: { x: frame.right, y: top.y - 8 }, anchor: 'end' };
   return {
     ...frame,
     up: { scale, label: words.seconds },
@@ -116,14 +130,11 @@ export function layOutProgress({ first, last, steps, others, marks, words }: Pro
       ticks: days.ticks.map((tick) => ({ x: days.at(tick.date), text: words.tick(tick) })),
       label: words.days(first, last),
     },
-    stairs: stairsThrough(corners, tenth(days.at(last))),
+    stairs,
     steps: corners,
     others: distinct(others.map(place)),
-    marks: placeMarks(marks, scale),
-    best:
-      top === undefined
-        ? null
-        : { text: words.best(steps.at(-1)!.seconds), at: { x: frame.right, y: top.y - 8 } },
+    marks: placeMarks(marks, scale, stairs, best),
+    best,
   };
 }
 
@@ -138,14 +149,67 @@ function stairsThrough(corners: readonly Point[], end: number): readonly Point[]
   return top.x < end ? [...stairs, { x: end, y: top.y }] : stairs;
 }
 
-/** Names stand above their lines at the left, where a season is still young; the target's is never given up for another. */
-function placeMarks(marks: ProgressChart['marks'], scale: Scale): readonly PlacedMark[] {
-  const taken: number[] = [];
+/**
+ * Names stand on their lines: where the staircase leaves room, at the left or the right, above or below. Where there is
+ * room for no more words, a later name is left to the list beside the chart; the target's comes first.
+ */
+function placeMarks(
+  marks: ProgressChart['marks'],
+  scale: Scale,
+  stairs: readonly Point[],
+  best: ProgressLayout['best'],
+): readonly PlacedMark[] {
+  const taken = best === null ? [] : [boxOf(best)];
   return marks.map(({ kind, seconds, text }) => {
     const y = tenth(scale.at(seconds));
-    const crowded = taken.some((other) => Math.abs(other - y) < lineHeight);
-    if (!crowded) taken.push(y);
-    return { kind, y, name: crowded ? null : { text: clipped(text), at: { x: frame.left + 6, y: y - 5 } } };
+    const free = seats(clipped(text), y).filter((name) => taken.every((other) => !meet(boxOf(name), other)));
+    const name = free.find((seat) => !crossed(boxOf(seat), stairs)) ?? free[0] ?? null;
+    if (name !== null) taken.push(boxOf(name));
+    return { kind, y, name };
+  });
+}
+
+/** Where a name may stand, the best place first. */
+function seats(text: string, y: number): readonly PlacedName[] {
+  const left = { text, anchor: 'start' } as const;
+  const right = { text, anchor: 'end' } as const;
+  const above = tenth(y - 5);
+  const below = tenth(y + 16);
+  return [
+    { ...left, at: { x: frame.left + 6, y: above } },
+    { ...right, at: { x: frame.right, y: above } },
+    { ...right, at: { x: frame.right, y: below } },
+    { ...left, at: { x: frame.left + 6, y: below } },
+  ].filter(({ at }) => at.y < frame.bottom);
+}
+
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+function boxOf({ text, at, anchor }: PlacedName): Box {
+  const width = letterWidth * [...text].length;
+  const left = anchor === 'start' ? at.x : at.x - width;
+  return { left, right: left + width, top: at.y - lineHeight + 4, bottom: at.y + 4 };
+}
+
+function meet(a: Box, b: Box): boolean {
+  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+}
+
+/** True where the staircase runs through a box; each of its parts is level or upright. */
+function crossed(box: Box, stairs: readonly Point[]): boolean {
+  return stairs.some((to, index) => {
+    const from = stairs[index - 1] ?? to;
+    return meet(box, {
+      left: Math.min(from.x, to.x) - 1,
+      right: Math.max(from.x, to.x) + 1,
+      top: Math.min(from.y, to.y) - 1,
+      bottom: Math.max(from.y, to.y) + 1,
+    });
   });
 }
 
