@@ -10,6 +10,7 @@ import type { Challenge, ChallengeState } from '../model/challenge.ts';
 import type { Entry, Flight, Setup } from '../model/entry.ts';
 import type { Ruling } from '../model/ruling.ts';
 import type { Builder, ClubPage, NewsPost, Site } from '../model/site.ts';
+import type { ExplainedPlaces } from './explained-places.ts';
 
 /** One flight with everything known of it. */
 export interface FlightRecord {
@@ -46,6 +47,8 @@ export interface ChallengeRecord {
   readonly state: ChallengeState;
   readonly result: ContestResult;
   readonly frozen: FrozenResult | null;
+  /** Each place in one line that anybody can check. */
+  readonly places: ExplainedPlaces;
   /** Records and who set them when, from accepted flights; of a final challenge as it was frozen. */
   readonly history: History;
   /** By id, sorted by it. */

@@ -15,6 +15,7 @@ import { handWatch } from '../timing/hand-watch.ts';
 import type { Almanac, BuilderRecord, ChallengeRecord } from './almanac.ts';
 import { crossCheck } from './cross-checks/cross-checks.ts';
 import { recordEntry } from './entry-record.ts';
+import { explainPlaces } from './explained-places.ts';
 import { type FiguresOfEntry, figuresOfEntry } from './figures-of-entry.ts';
 import { everyBuilder, isJunior, withKnownBuilders } from './known-builders.ts';
 import { textOfPage, textOfSection } from './peoples-text.ts';
@@ -127,11 +128,22 @@ function recordChallenge(
   const contenders = entrants.map(({ contender }) => contender);
   const result = judge(challenge, contenders, { now: today, frozen });
   const history = whenAsked(() => historyOf(challenge, result, contenders, frozen));
+  const places = whenAsked(() =>
+    explainPlaces(
+      challenge,
+      result,
+      contenders.map(({ entry }) => entry),
+      frozen,
+    ),
+  );
   return {
     challenge,
     state: result.state,
     result,
     frozen,
+    get places() {
+      return places();
+    },
     get history() {
       return history();
     },

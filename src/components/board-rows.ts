@@ -1,9 +1,6 @@
 import type { Almanac, ChallengeRecord, EntryRecord } from '../almanac/almanac.ts';
-import { nameOfFigure } from '../contest/rules/name-of-figure.ts';
 import type { Standing } from '../contest/standing.ts';
 import { type FigureSet, isPresent, type PresentFigure } from '../figures/figure.ts';
-import { figureDefinition } from '../figures/registry.ts';
-import { words } from '../words.ts';
 import { type ShownBuilder, shownBuilders } from './builder-name.ts';
 import { columnInBoth } from './column-texts.ts';
 import type { InBoth } from './measure.ts';
@@ -19,7 +16,8 @@ export interface BoardRow {
   readonly provisional: boolean;
   readonly reached: boolean;
   readonly within: readonly string[];
-  readonly tieBreak: string | null;
+  /** The line that explains the place; null where there is none to give. */
+  readonly why: string | null;
   readonly figures: readonly (InBoth | null)[];
   readonly flights: readonly number[];
   /** False where the entry's address only says that it is being looked at. */
@@ -74,7 +72,7 @@ export function boardRows(
       provisional: standing.provisional,
       reached: judged?.flights.some((flight) => flight.counted && flight.reachedTarget) ?? false,
       within: standing.withinTimingErrorOf.map(entries.name),
-      tieBreak: standing.tieBreak === null ? null : tieBreakInWords(standing.tieBreak),
+      why: record.places.overall.get(standing.entry) ?? null,
       figures: columns.map((column) => column[index] ?? null),
       flights: standing.flights,
       published: known !== undefined,
@@ -97,14 +95,4 @@ function figuresNamed(figures: FigureSet, id: string): readonly PresentFigure[] 
   const whole = figures.entry.get(id);
   if (isPresent(whole)) return [whole];
   return figures.motors.map((motor) => motor.get(id)).filter((figure) => isPresent(figure));
-}
-
-/** The step of a tie-break as the contest names it, in words. */
-function tieBreakInWords(step: string): string {
-  const known = words.rules.tieBreakShort[step];
-  if (known !== undefined) return known;
-  const [size, figure] = step.split(' ');
-  const name =
-    figure === undefined || figureDefinition(figure) === undefined ? undefined : nameOfFigure(figure);
-  return name === undefined ? step : `${size} ${name}`;
 }

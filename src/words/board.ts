@@ -23,7 +23,7 @@ export const board = {
   withinMark: '≈',
   withinExplained:
     'The times of these aircraft differ by no more than the watches can tell apart (twice the combined standard uncertainty of both scores). The order stands; the difference may not.',
-  tieBreak: (step: string) => `parted by ${step}`,
+  why: 'How it came about',
   provisionalMark: 'provisional',
   provisionalExplained: 'A provisional score rests on a flight that waits for the organiser’s ruling.',
   uncertaintyExplained: 'The ± of each time and figure stands on the aircraft’s page.',

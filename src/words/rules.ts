@@ -89,11 +89,6 @@ export const rules = {
   larger: (figure: string) => `The larger ${figure}, beyond what measuring can tell apart.`,
   smaller: (figure: string) => `The smaller ${figure}, beyond what measuring can tell apart.`,
   earlier: 'The score that was complete on the earlier day.',
-  tieBreakShort: {
-    'next-best-flight': 'the next best flight',
-    'earlier flight': 'the earlier flight',
-    provisional: 'acceptance before a provisional time',
-  } as Readonly<Record<string, string>>,
   division: (name: string, conditions: readonly string[]) => {
     const all = conditions.join(' ');
     return all === ''

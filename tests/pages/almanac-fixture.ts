@@ -265,6 +265,7 @@ export function challengeRecord(
       divisions: new Map(),
     },
     frozen: null,
+    places: { overall: new Map(), divisions: new Map() },
     history: noHistory,
     entries,
     html: '<p>Written by the organiser.</p>',

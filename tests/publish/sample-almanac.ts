@@ -170,6 +170,7 @@ export const challengeRecord: ChallengeRecord = {
     divisions: new Map([['free', [standing]]]),
   },
   frozen: null,
+  places: { overall: new Map(), divisions: new Map() },
   history: noHistory,
   entries: [entryRecord],
   html: '',
