@@ -7,6 +7,7 @@ export const frame = {
   ofChallenge: (title: string) => `Pages of ${title}`,
   footer: 'About this site',
   menu: 'Menu',
+  close: 'Close',
   units: 'Units',
   metric: 'metric',
   imperial: 'imperial',
