@@ -14,7 +14,7 @@ export const records = {
     `How the best time of ${challenge} grew, who reached the target, records by division and personal bests.`,
   lead: 'Told from accepted flights, by their official times: no cap and no handicap. An equal time or span does not take a record; the first holds.',
   frozen: 'Told from the result as it was frozen: nothing here changes any more.',
-  none: 'No flight has been accepted yet.',
+  none: (final: boolean) => (final ? 'No flight was accepted.' : 'No flight has been accepted yet.'),
   aircraft: 'Aircraft',
   builders: 'Builders',
   builder: 'Builder',
@@ -30,10 +30,12 @@ export const records = {
     target === null
       ? 'Each accepted flight of an aircraft larger than all that flew before it.'
       : `Each flight of ${target} or more by an aircraft larger than all that had reached that before.`,
-  spanNone: (target: string | null) =>
+  spanNone: (target: string | null, final: boolean) =>
     target === null
       ? 'No accepted flight has a span that is known.'
-      : `No aircraft whose span is known has reached ${target} yet.`,
+      : final
+        ? `No aircraft whose span is known reached ${target}.`
+        : `No aircraft whose span is known has reached ${target} yet.`,
   span: 'Span',
   honour: 'Honour roll',
   honourExplained: (target: string) =>
@@ -49,7 +51,7 @@ export const records = {
   passedBy: 'Passed by',
   passed: (entries: number) => counted(entries, 'aircraft', 'aircraft'),
   notPassed: (final: boolean) => (final ? 'not passed' : 'not passed yet'),
-  divisions: 'Records by division',
+  records: (divisions: number) => (divisions === 0 ? 'Records that stand' : 'Records by division'),
   division: 'Division',
   all: 'All aircraft',
   longest: 'Longest time',
@@ -78,8 +80,11 @@ export const records = {
     seconds: 'Official time (s)',
     days: (first: CalendarDate, last: CalendarDate) =>
       first === last ? dateInWords(first) : `${dateInWords(first)} to ${dateInWords(last)}`,
-    tick: (date: CalendarDate, names: 'month' | 'day') =>
-      names === 'month' ? shortMonth(date) : `${Number(date.slice(8))} ${shortMonth(date)}`,
+    // A January is named by its year, so that a season over the turn of the year can be read.
+    tick: (date: CalendarDate, names: 'month' | 'day') => {
+      if (names === 'day') return `${Number(date.slice(8))} ${shortMonth(date)}`;
+      return date.slice(5, 7) === '01' ? date.slice(0, 4) : shortMonth(date);
+    },
     mark: (time: string, label: string | null) => (label === null ? `Target ${time}` : `${time} · ${label}`),
   },
 } as const;
