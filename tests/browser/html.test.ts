@@ -33,7 +33,7 @@ describe.for(pages)('$kind, at /$path', ({ path }) => {
   it('has one h1, a language, a description and the content policy', async () => {
     const html = await readFile(join(folder, file), 'utf8');
     expect(html.match(/<h1[ >]/g)).toHaveLength(1);
-    expect(html).toMatch(/<html lang="en">/);
+    expect(html).toMatch(/<html lang="en"[ >]/);
     expect(html).toMatch(/<meta name="description" content="[^"]{10,}">/);
     expect(html).toContain("default-src 'none'");
     expect(html).not.toMatch(/<style|<script|\sstyle="|\son[a-z]+="/);
