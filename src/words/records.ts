@@ -44,7 +44,7 @@ export const records = {
     final ? `Nobody reached ${target}.` : `Nobody has reached ${target} yet.`,
   firstReached: 'First reached',
   bestTime: 'Best time',
-  times: 'Times reached',
+  times: 'Flights reaching it',
   milestones: 'Milestones',
   milestone: 'Milestone',
   firstBy: 'First by',
@@ -61,7 +61,7 @@ export const records = {
   personalExplained:
     'One line for each builder, all aircraft of this challenge taken together. A team’s flight counts for everyone in it.',
   start: 'First flight',
-  improvements: 'Times improved',
+  improvements: 'Own best beaten',
   flights: 'Flights accepted',
   seasons: 'Earlier and later seasons',
   season: 'Challenge',
