@@ -1,9 +1,10 @@
 import type { Contender } from '../contest/contender.ts';
+import { challengeAsFrozen } from '../contest/frozen/challenge-as-frozen.ts';
 import type { FrozenResult } from '../contest/frozen/frozen.ts';
 import { historyOf } from '../contest/history/history.ts';
 import { judge } from '../contest/judge.ts';
 import type { Content, ReadEntry } from '../entries/folder/content.ts';
-import { byPlace, type Problem } from '../entries/problems/problem.ts';
+import { byPlace } from '../entries/problems/problem.ts';
 import { evaluateBatch } from '../figures/evaluate.ts';
 import { inspectedSetups } from '../figures/inspect.ts';
 import type { Batch } from '../model/batch.ts';
@@ -13,12 +14,12 @@ import type { Ruling } from '../model/ruling.ts';
 import type { Builder, Site } from '../model/site.ts';
 import { handWatch } from '../timing/hand-watch.ts';
 import type { Almanac, BuilderRecord, ChallengeRecord } from './almanac.ts';
-import { crossCheck } from './cross-checks/cross-checks.ts';
 import { recordEntry } from './entry-record.ts';
 import { explainPlaces } from './explained-places.ts';
 import { type FiguresOfEntry, figuresOfEntry } from './figures-of-entry.ts';
 import { everyBuilder, isJunior, withKnownBuilders } from './known-builders.ts';
 import { textOfPage, textOfSection } from './peoples-text.ts';
+import { problemsAcross } from './problems-across.ts';
 import { redirectsOf } from './redirects.ts';
 import { todayIn } from './today.ts';
 import { whenAsked } from './when-asked.ts';
@@ -45,7 +46,7 @@ export function assemble(content: Content, now: string, sealFlights: SealFlights
   const challenges = content.challenges
     .map(({ value }) => recordChallenge(value, entrants, results.get(value.id) ?? null, now))
     .sort(newestFirst);
-  const crossed = challenges.flatMap((record) => problemsAcross(record, entrants, content, now));
+  const crossed = problemsAcross(challenges, entrants, content, now);
 
   const site = content.site?.value ?? siteWithoutFile;
   return {
@@ -118,11 +119,12 @@ function enter(
 }
 
 function recordChallenge(
-  challenge: Challenge,
+  written: Challenge,
   all: readonly Entrant[],
   frozen: FrozenResult | null,
   now: string,
 ): ChallengeRecord {
+  const challenge = frozen === null ? written : challengeAsFrozen(written, frozen);
   const entrants = all.filter(({ contender }) => contender.entry.challenge === challenge.id);
   const today = todayIn(now, challenge.timeZone);
   const contenders = entrants.map(({ contender }) => contender);
@@ -151,32 +153,6 @@ function recordChallenge(
     // The front page shows the site's own text too: their footnotes must not meet.
     html: textOfSection(challenge.body, 'challenge-'),
   };
-}
-
-function problemsAcross(
-  { challenge, state, entries }: ChallengeRecord,
-  entrants: readonly Entrant[],
-  content: Content,
-  now: string,
-): Problem[] {
-  const sources = new Map(entrants.map(({ read, contender }) => [keyOf(contender.entry), read.source]));
-  const rulings = new Map(
-    content.rulings.map(({ value, source }) => [
-      keyOf({ challenge: value.challenge, id: value.entry }),
-      source,
-    ]),
-  );
-  const today = todayIn(now, challenge.timeZone);
-  return entries.flatMap((record) => {
-    const key = keyOf(record.entry);
-    const source = sources.get(key);
-    if (source === undefined) return [];
-    return crossCheck({ record, source, rulings: rulings.get(key) ?? null, challenge, state, today });
-  });
-}
-
-function keyOf({ challenge, id }: Pick<Entry, 'challenge' | 'id'>): string {
-  return `${challenge}/${id}`;
 }
 
 function recordBuilders(entrants: readonly Entrant[], known: ReadonlyMap<string, Builder>): BuilderRecord[] {

@@ -21,29 +21,51 @@ const columns = [
 /**
  * `/data/<challenge>.csv`: one row for each flight, by entry and number; the first column names the challenge the row
  * comes from. Quoting as in RFC 4180, lines end with CRLF. A text that a spreadsheet would take for a formula gets an
- * apostrophe in front.
+ * apostrophe in front. Entries that only a frozen result still knows come last.
  */
 export function challengeCsv(record: ChallengeRecord): string {
   const places = new Map(record.result.standings.map(({ entry, place }) => [entry, place]));
-  const rows = record.entries.flatMap(({ entry, flights }) =>
-    flights.map(({ judged }) => [
+  const rows = record.entries.flatMap(({ entry, judged }) =>
+    judged.flights.map((flight) => [
       record.challenge.id,
       entry.id,
       entry.name,
       entry.builders.map(({ handle }) => handle).join(' '),
       places.get(entry.id) ?? null,
-      judged.number,
-      judged.date,
-      significant(judged.official.seconds),
-      significant(judged.official.u),
-      judged.status,
-      judged.reason,
-      judged.score === null ? null : significant(judged.score),
-      judged.counted ? 'yes' : 'no',
-      judged.setup,
+      flight.number,
+      flight.date,
+      significant(flight.official.seconds),
+      // A flight that only the final result still tells of has kept its time, and nothing of its watches.
+      flight.official.u === 0 ? null : significant(flight.official.u),
+      flight.status,
+      flight.reason,
+      flight.score === null ? null : significant(flight.score),
+      flight.counted ? 'yes' : 'no',
+      flight.setup,
     ]),
   );
-  return [columns, ...rows].map((row) => `${row.map(csvCell).join(',')}\r\n`).join('');
+  const readable = new Set(record.entries.map(({ entry }) => entry.id));
+  const frozenOnly = (record.frozen?.entries ?? [])
+    .filter(({ id }) => !readable.has(id))
+    .flatMap(({ id, name, builders, flights }) =>
+      flights.map(({ number, date, official, status, reason }) => [
+        record.challenge.id,
+        id,
+        name,
+        builders.join(' '),
+        places.get(id) ?? null,
+        number,
+        date,
+        significant(official),
+        null,
+        status,
+        reason,
+        null,
+        status === 'accepted' ? 'yes' : 'no',
+        null,
+      ]),
+    );
+  return [columns, ...rows, ...frozenOnly].map((row) => `${row.map(csvCell).join(',')}\r\n`).join('');
 }
 
 /** One cell: numbers as they are, absence empty, text guarded against formulas and quoted where it must be. */

@@ -73,16 +73,20 @@ function entryData(record: EntryRecord) {
     name: entry.name,
     builders: entry.builders.map(({ handle }) => handle),
     setup: record.headline.id,
-    flights: record.flights.map(({ judged, figures }) => ({
-      number: judged.number,
-      date: judged.date,
-      official: significant(judged.official.seconds),
-      status: judged.status,
-      reason: judged.reason,
-      setup: judged.setup,
-      figures: figureData(figures.entry),
-      motors: motorsData(figures),
-    })),
+    flights: record.judged.flights.map((judged) => {
+      // A final result keeps flights that their entry no longer tells of; they have no figures.
+      const figures = record.flights.find(({ flight }) => flight.number === judged.number)?.figures;
+      return {
+        number: judged.number,
+        date: judged.date,
+        official: significant(judged.official.seconds),
+        status: judged.status,
+        reason: judged.reason,
+        setup: judged.setup,
+        figures: figures === undefined ? {} : figureData(figures.entry),
+        motors: figures === undefined ? [] : motorsData(figures),
+      };
+    }),
     figures: figureData(record.figures.entry),
     motors: motorsData(record.figures),
     // The entry as first written is no item of the builder's list of setups: only what was listed stands here.

@@ -1,13 +1,10 @@
 import type { Challenge } from '../../model/challenge.ts';
-import type { OfficialTime } from '../../timing/official-time.ts';
 import type { Contender } from '../contender.ts';
 import { headlineOf } from '../ranking/headline.ts';
-import type { ContestResult, JudgedEntry, JudgedFlight, Standing } from '../standing.ts';
-import { reaches } from '../verdicts/judge-flights.ts';
+import type { ContestResult, JudgedEntry, Standing } from '../standing.ts';
 import type { FrozenResult } from './frozen.ts';
 import { targetWhenFrozen } from './target-when-frozen.ts';
-
-const notInResult = 'not part of the final result';
+import { goneFlight, notInResult, thawFlight } from './thaw-flight.ts';
 
 /**
  * A frozen result as pages read it. Places, scores, official times, statuses and reasons are the frozen ones, also of
@@ -30,14 +27,19 @@ export function thaw(
   const entries = contenders.map(({ entry }) => {
     const flights = frozen.entries.find(({ id }) => id === entry.id)?.flights ?? [];
     const now = computed.entries.get(entry.id);
-    const judged = (now?.flights ?? []).map((flight) =>
+    const written = (now?.flights ?? []).map((flight) =>
       thawFlight(
         challenge,
         goal,
         flight,
         flights.find(({ number }) => number === flight.number),
+        entry.flights.find(({ number }) => number === flight.number)?.round ?? null,
       ),
     );
+    const gone = flights
+      .filter(({ number }) => !written.some((flight) => flight.number === number))
+      .map((flight) => goneFlight(challenge, goal, flight));
+    const judged = [...written, ...gone].sort((a, b) => a.number - b.number);
     const standing = overall.get(entry.id);
     return {
       entry: entry.id,
@@ -56,7 +58,7 @@ export function thaw(
     divisions: new Map(
       Object.entries(frozen.divisions).map(([id, rows]) => [
         id,
-        rows.map((row) => divisionRow(row, overall.get(row.entry), computed.divisions.get(id) ?? [])),
+        thawDivision(rows, overall, computed.divisions.get(id) ?? []),
       ]),
     ),
   };
@@ -71,12 +73,26 @@ function uOf(
   return now?.score === score ? now.u : 0;
 }
 
-/** A frozen row of a division keeps place and score; the rest is that of the whole table where the score is the same. */
-function divisionRow(
-  row: { readonly place: number; readonly entry: string; readonly score: number },
-  overall: Standing | undefined,
+type FrozenRow = FrozenResult['divisions'][string][number];
+
+/** A division as it was frozen; with all that is known of its rows where it would come out the same today. */
+function thawDivision(
+  rows: readonly FrozenRow[],
+  overall: ReadonlyMap<string, Standing>,
   computed: readonly Standing[],
-): Standing {
+): readonly Standing[] {
+  const same =
+    rows.length === computed.length &&
+    rows.every(({ place, entry, score }, index) => {
+      const now = computed[index];
+      return now?.place === place && now.entry === entry && now.score === score;
+    });
+  if (same) return computed.map((row) => ({ ...row, divisions: overall.get(row.entry)?.divisions ?? [] }));
+  return rows.map((row) => divisionRow(row, overall.get(row.entry), computed));
+}
+
+/** A frozen row of a division keeps place and score; the rest is that of the whole table where the score is the same. */
+function divisionRow(row: FrozenRow, overall: Standing | undefined, computed: readonly Standing[]): Standing {
   const now = computed.find(({ entry, score }) => entry === row.entry && score === row.score);
   const flights = now?.flights ?? (overall?.score === row.score ? overall.flights : []);
   return {
@@ -87,41 +103,5 @@ function divisionRow(
     flights,
     tieBreak: null,
     withinTimingErrorOf: [],
-  };
-}
-
-function thawFlight(
-  challenge: Challenge,
-  target: Challenge['target'],
-  now: JudgedFlight,
-  frozen: FrozenResult['entries'][number]['flights'][number] | undefined,
-): JudgedFlight {
-  if (frozen === undefined) {
-    const mightCount = now.status === 'accepted' || now.status === 'provisional';
-    return {
-      ...now,
-      status: now.status === 'accepted' ? 'provisional' : now.status,
-      reason: mightCount ? notInResult : now.reason,
-      counted: false,
-      reachedTarget: false,
-    };
-  }
-  const mayScore = frozen.status === 'accepted' || frozen.status === 'provisional';
-  const counted = frozen.status === 'accepted' || (mayScore && challenge.scoring.provisional === 'ranked');
-  const sameTime = frozen.official === now.official.seconds;
-  const official: OfficialTime = sameTime
-    ? now.official
-    : { ...now.official, seconds: frozen.official, explanation: `${frozen.official} s in the final result` };
-  return {
-    ...now,
-    date: frozen.date,
-    official,
-    status: frozen.status,
-    reason: frozen.reason,
-    score: mayScore && sameTime ? now.score : null,
-    scoreU: mayScore && sameTime ? now.scoreU : 0,
-    counted,
-    stale: [],
-    reachedTarget: counted && reaches({ target }, frozen.official),
   };
 }

@@ -179,6 +179,7 @@ export const problemCodes = {
   // Between what is written and what follows from it
   'flight-does-not-count': note('A flight does not count under the rules of its challenge.'),
   'flight-in-future': warning('A flight is dated after the day of the build.'),
+  'final-result-differs': note('A frozen result would come out differently today; the frozen one stands.'),
   'acceptance-lapsed': warning('An acceptance no longer fits what is written, or carries no seal.'),
   'skein-mass-differs': warning('A skein weighs less than 0.8 or more than 1.25 times what its strip gives.'),
   'turns-above-break': warning('A flight has more turns than those at which the motor should break.'),
