@@ -30,6 +30,7 @@ export const entry = {
   time: 'Time',
   status: 'Status',
   changed: 'What was changed',
+  goneFlight: 'as in the final result; its details are no longer told',
   nothingChanged: '–',
   noFlights: 'No flight has been reported yet.',
   best: '· best',

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { FrozenResult } from '../../src/contest/frozen/frozen.ts';
 import { challengeCsv, csvCell } from '../../src/publish/csv.ts';
 import { challengeRecord, entry, entryRecord } from './sample-almanac.ts';
 
@@ -30,6 +31,20 @@ describe('the table of a challenge', () => {
         'score [s],counted,setup\r\n' +
         'long-haul,reedling,Reedling,amarsh,1,1,2027-05-09,41.7,0.11,accepted,,41.7,yes,\r\n',
     );
+  });
+
+  it('keeps the flights of entries that only the final result still knows', () => {
+    const flights = [
+      { number: 2, date: '2027-05-10', official: 30.5, status: 'accepted', reason: null },
+      { number: 3, date: '2027-05-11', official: 12, status: 'refused', reason: 'no landing' },
+    ] as const;
+    const gone = { id: 'gone', name: 'Gone, now', builders: ['otter'], flights, facts: {} };
+    const frozen = { entries: [gone] } as unknown as FrozenResult;
+    const table = challengeCsv({ ...challengeRecord, frozen });
+    expect(table.split('\r\n').slice(2, -1)).toEqual([
+      'long-haul,gone,"Gone, now",otter,,2,2027-05-10,30.5,,accepted,,,yes,',
+      'long-haul,gone,"Gone, now",otter,,3,2027-05-11,12,,refused,no landing,,no,',
+    ]);
   });
 
   it('gives a builder no way to write a formula by a name', () => {
