@@ -14,26 +14,29 @@ import { contentFolder } from './folders/content-folder.ts';
 import { projectFolder } from './folders/project-folder.ts';
 import { runCommand } from './terminal/command-line.ts';
 
-/** The demo's closed season, and the day on which its result was frozen. */
-const closedSeason = { challenge: 'slow-thread-2025', closed: '2025-12-03' };
+/** The demo's closed seasons, and the day on which the result of each was frozen. */
+const closedSeasons = [
+  { challenge: 'slow-thread-2025', closed: '2025-12-03' },
+  { challenge: 'hall-thread-2026', closed: '2026-04-22' },
+] as const;
 
 const help = `npm run make-demo -- [--content DIR]
 
 Makes what the demo's people did not write: drawings, bench logs, the seals and facts of the rulings, and the frozen
-result of the closed season. What it makes is committed; it is needed again only where the demo itself changes.
+results of the closed seasons. What it makes is committed; it is needed again only where the demo itself changes.
 
   --content DIR   the demo's folder (else content)`;
 
 const command = { name: 'make-demo', help, options: { content: 'value' }, takes: null } as const;
 
-/** Makes the demo's drawings, logs, seals and frozen result; gives the exit code. */
+/** Makes the demo's drawings, logs, seals and frozen results; gives the exit code. */
 export function main(argv: readonly string[]): Promise<number> {
   return runCommand(command, argv, async (values) => {
     const content = contentFolder(values.content, command.name);
     await writeLogs(content);
     await writePictures(content);
     await writeSeals(content);
-    await writeFrozenResult(content);
+    for (const season of closedSeasons) await writeFrozenResult(content, season);
     return 0;
   });
 }
@@ -74,19 +77,19 @@ async function writeSeals(content: string): Promise<void> {
   }
 }
 
-async function writeFrozenResult(content: string): Promise<void> {
+async function writeFrozenResult(content: string, season: (typeof closedSeasons)[number]): Promise<void> {
   const read = await readContent(content);
-  const challenge = read.challenges.find(({ value }) => value.id === closedSeason.challenge)?.value;
+  const challenge = read.challenges.find(({ value }) => value.id === season.challenge)?.value;
   if (challenge === undefined)
-    throw new Error(`The challenge ${closedSeason.challenge} cannot be read; \`npm run check\` says why.`);
+    throw new Error(`The challenge ${season.challenge} cannot be read; \`npm run check\` says why.`);
   const contenders = entrantsOf(read, sealFlights)
     .map(({ contender }) => contender)
     .filter(({ entry }) => entry.challenge === challenge.id);
   const { version } = JSON.parse(await readFile(join(projectFolder, 'package.json'), 'utf8')) as {
     version: string;
   };
-  const result = judge(challenge, contenders, { now: closedSeason.closed, frozen: null });
-  const frozen = freeze(challenge, result, contenders, { generator: version, closed: closedSeason.closed });
+  const result = judge(challenge, contenders, { now: season.closed, frozen: null });
+  const frozen = freeze(challenge, result, contenders, { generator: version, closed: season.closed });
   await write(content, `results/${challenge.id}.json`, frozenFile(frozen));
 }
 

@@ -28,11 +28,19 @@ describe('the demo', () => {
     expect(almanac.leftOut).toEqual([]);
   });
 
-  it('has a final season with a frozen result and an open one', () => {
+  it('has challenges in every state, and final ones with a frozen result', () => {
     expect(almanac.challenges.map(({ challenge, state }) => [challenge.id, state])).toEqual([
+      ['slow-thread-2027', 'announced'],
+      ['thread-fly-off-2026', 'closed'],
       ['slow-thread-2026', 'open'],
+      ['hall-thread-2026', 'final'],
       ['slow-thread-2025', 'final'],
     ]);
+  });
+
+  it('has challenges by every method of scoring', () => {
+    const methods = almanac.challenges.map(({ challenge }) => challenge.scoring.method);
+    expect([...new Set(methods)].sort()).toEqual(['best', 'mean', 'rounds', 'sum']);
   });
 
   it('has at least 18 aircraft and 80 flights', () => {
