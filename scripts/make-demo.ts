@@ -6,10 +6,11 @@ import { freeze } from '../src/contest/frozen/freeze.ts';
 import { judge } from '../src/contest/judge.ts';
 import { factsAsRuled } from '../src/contest/verdicts/as-ruled.ts';
 import { readContent } from '../src/entries/folder/read-folder.ts';
+import { rewrite } from '../src/entries/write/rewrite.ts';
+import { sealAcceptance } from '../src/entries/write/rule-flight.ts';
 import { frozenFile } from '../src/publish/frozen-file.ts';
 import { demoLogs } from './demo/demo-logs.ts';
 import { benchPictures, encoded, planPictures } from './demo/demo-pictures.ts';
-import { sealRulings } from './demo/seal-rulings.ts';
 import { contentFolder } from './folders/content-folder.ts';
 import { projectFolder } from './folders/project-folder.ts';
 import { runCommand } from './terminal/command-line.ts';
@@ -67,13 +68,15 @@ async function writeSeals(content: string): Promise<void> {
     const seals = sealFlights(entry);
     const file = `rulings/${contender.entry.challenge}/${contender.entry.id}.md`;
     const text = await readFile(join(content, file), 'utf8');
-    const sealed = sealRulings(text, (number) => {
+    const changes = contender.ruling.flights.flatMap(({ flight: number, verdict }, index) => {
       const flight = contender.entry.flights.find((each) => each.number === number);
       const seal = seals.get(number);
-      if (flight === undefined || seal === undefined) return null;
-      return { seal, facts: factsAsRuled(challenge, contender, flight) };
+      if (verdict !== 'accepted' || flight === undefined || seal === undefined) return [];
+      return sealAcceptance(index, { seal, facts: factsAsRuled(challenge, contender, flight) });
     });
-    await write(content, file, sealed);
+    const sealed = rewrite(file, text, changes);
+    if (!sealed.ok) throw new Error(sealed.why);
+    await write(content, file, sealed.text);
   }
 }
 
