@@ -1,3 +1,4 @@
+import { awaiting } from './words/awaiting.ts';
 import { board } from './words/board.ts';
 import { builder } from './words/builder.ts';
 import { challenge } from './words/challenge.ts';
@@ -30,6 +31,7 @@ export const words = {
   pages,
   challenge,
   board,
+  awaiting,
   entry,
   facts,
   rules,

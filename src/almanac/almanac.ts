@@ -10,6 +10,7 @@ import type { Challenge, ChallengeState } from '../model/challenge.ts';
 import type { Entry, Flight, Setup } from '../model/entry.ts';
 import type { Ruling } from '../model/ruling.ts';
 import type { Builder, ClubPage, NewsPost, Site } from '../model/site.ts';
+import type { AwaitingEntry } from './awaiting/awaiting.ts';
 import type { ExplainedPlaces } from './explained-places.ts';
 
 /** One flight with everything known of it. */
@@ -51,6 +52,8 @@ export interface ChallengeRecord {
   readonly places: ExplainedPlaces;
   /** Records and who set them when, from accepted flights; of a final challenge as it was frozen. */
   readonly history: History;
+  /** Flights that wait for something, by entry, the oldest first. */
+  readonly awaiting: readonly AwaitingEntry[];
   /** By id, sorted by it. */
   readonly entries: readonly EntryRecord[];
   readonly html: string;

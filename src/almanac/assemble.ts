@@ -14,6 +14,7 @@ import type { Ruling } from '../model/ruling.ts';
 import type { Builder, Site } from '../model/site.ts';
 import { handWatch } from '../timing/hand-watch.ts';
 import type { Almanac, BuilderRecord, ChallengeRecord } from './almanac.ts';
+import { awaitingOf } from './awaiting/awaiting-of.ts';
 import { recordEntry } from './entry-record.ts';
 import { explainPlaces } from './explained-places.ts';
 import { type FiguresOfEntry, figuresOfEntry } from './figures-of-entry.ts';
@@ -130,6 +131,7 @@ function recordChallenge(
   const contenders = entrants.map(({ contender }) => contender);
   const result = judge(challenge, contenders, { now: today, frozen });
   const history = whenAsked(() => historyOf(challenge, result, contenders, frozen));
+  const awaiting = whenAsked(() => awaitingOf(challenge, contenders, result, today));
   const places = whenAsked(() =>
     explainPlaces(
       challenge,
@@ -148,6 +150,9 @@ function recordChallenge(
     },
     get history() {
       return history();
+    },
+    get awaiting() {
+      return awaiting();
     },
     entries: entrants.map((entrant) => recordEntry(entrant, result.entries.get(entrant.contender.entry.id)!)),
     // The front page shows the site's own text too: their footnotes must not meet.

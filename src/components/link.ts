@@ -21,6 +21,11 @@ export function recordsPath(challenge: string): string {
   return `/challenges/${challenge}/records/`;
 }
 
+/** Site path of what a challenge waits for. */
+export function awaitingPath(challenge: string): string {
+  return `/challenges/${challenge}/awaiting/`;
+}
+
 /** Site path of one aircraft. */
 export function entryPath(challenge: string, entry: string): string {
   return `/entries/${challenge}/${entry}/`;

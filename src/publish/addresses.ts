@@ -53,6 +53,7 @@ export function promisedPages(almanac: Almanac): PromisedPage[] {
       { address: `/challenges/${challenge.id}/`, why: `the board of ${challenge.id}` },
       { address: `/challenges/${challenge.id}/rules/`, why: `the rules of ${challenge.id}` },
       { address: `/challenges/${challenge.id}/records/`, why: `the records of ${challenge.id}` },
+      { address: `/challenges/${challenge.id}/awaiting/`, why: `what ${challenge.id} waits for` },
       { address: `/data/${challenge.id}.json`, why: `the data of ${challenge.id}` },
       { address: `/data/${challenge.id}.csv`, why: `the table of ${challenge.id}` },
       ...entries.map(({ entry }) => ({

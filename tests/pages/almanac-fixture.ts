@@ -267,6 +267,7 @@ export function challengeRecord(
     frozen: null,
     places: { overall: new Map(), divisions: new Map() },
     history: noHistory,
+    awaiting: [],
     entries,
     html: '<p>Written by the organiser.</p>',
   };

@@ -172,6 +172,7 @@ export const challengeRecord: ChallengeRecord = {
   frozen: null,
   places: { overall: new Map(), divisions: new Map() },
   history: noHistory,
+  awaiting: [],
   entries: [entryRecord],
   html: '',
 };
