@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Contender } from '../../src/contest/contender.ts';
 import { judge } from '../../src/contest/judge.ts';
+import type { Standing } from '../../src/contest/standing.ts';
 import type { Challenge } from '../../src/model/challenge.ts';
 import type { Flight } from '../../src/model/entry.ts';
 import {
@@ -24,6 +25,7 @@ const season = fc.record({
       day: fc.integer({ min: 1, max: 3 }),
       zone: fc.constantFrom(null, -720, 0, 840),
       isAccepted: fc.boolean(),
+      round: fc.constantFrom('r1', 'r2', 'fly-off'),
     }),
     { maxLength: 6 },
   ),
@@ -54,10 +56,29 @@ const rules: fc.Arbitrary<Challenge> = fc
     }),
   );
 
+/** The same by rounds, with a fly-off; times go to 6 s, so that some fill a round and some do not. */
+const byRounds: fc.Arbitrary<Challenge> = rules.map((rule) => ({
+  ...rule,
+  scoring: { ...rule.scoring, method: 'rounds' },
+  flying: { ...rule.flying, maximum: null },
+  rounds: ['r1', 'r2', 'fly-off'].map((id) => ({
+    id,
+    maximum: 4,
+    flyOff: id === 'fly-off',
+    from: null,
+    to: null,
+  })),
+}));
+
+const everyMethod = fc.oneof({ arbitrary: rules, weight: 2 }, { arbitrary: byRounds, weight: 1 });
+
 function entryOf({ flights, span, guided }: Season, index: number, scale = 1): Contender {
   return contender(`entry-${index}`, {
-    flights: flights.map(({ tenths, day, zone }, number) =>
-      flight(number + 1, (tenths * scale) / 10, on(`2027-05-0${day}`, zone === null ? null : '12:00', zone)),
+    flights: flights.map(({ tenths, day, zone, round }, number) =>
+      flight(number + 1, (tenths * scale) / 10, {
+        ...on(`2027-05-0${day}`, zone === null ? null : '12:00', zone),
+        round,
+      }),
     ),
     rulings: flights.flatMap(({ isAccepted }, number) => (isAccepted ? [accepted(number + 1)] : [])),
     setups: [setup(null, null, { control: guided ? 'guided' : 'free' })],
@@ -69,12 +90,21 @@ function withFlights(one: Contender, flights: readonly Flight[]): Contender {
   return { ...one, entry: { ...one.entry, flights } };
 }
 
+/** Nobody without a place stands before one who has one. */
+function placeOf(entry: string, table: readonly Standing[]): number {
+  return table.find((row) => row.entry === entry)?.place ?? Number.POSITIVE_INFINITY;
+}
+
+function scoreIn(entry: string, table: readonly Standing[]): number {
+  return table.find((row) => row.entry === entry)?.score ?? 0;
+}
+
 const field = fc.array(season, { minLength: 1, maxLength: 7 });
 
 describe('laws of a contest', () => {
   it('the order of entries and flights never matters', () => {
     fc.assert(
-      fc.property(rules, field, (rule, seasons) => {
+      fc.property(everyMethod, field, (rule, seasons) => {
         const entries = seasons.map((one, index) => entryOf(one, index));
         const turned = [...entries]
           .reverse()
@@ -87,18 +117,19 @@ describe('laws of a contest', () => {
 
   it('one more flight, shorter than all before it, never lowers a place', () => {
     fc.assert(
-      fc.property(rules, field, fc.integer({ min: 1, max: 9 }), (rule, seasons, tenths) => {
+      fc.property(everyMethod, field, fc.integer({ min: 1, max: 9 }), (rule, seasons, tenths) => {
         const entries = seasons.map((one, index) => entryOf(one, index));
         const [first, ...others] = entries;
         const [ofFirst] = seasons;
         if (first === undefined || ofFirst === undefined) return;
         const more = entryOf(
-          { ...ofFirst, flights: [...ofFirst.flights, { tenths, day: 1, zone: null, isAccepted: true }] },
+          {
+            ...ofFirst,
+            flights: [...ofFirst.flights, { tenths, day: 1, zone: null, isAccepted: true, round: 'r1' }],
+          },
           0,
         );
-        const place = (all: readonly Contender[]) =>
-          judge(rule, all, now).standings.find(({ entry }) => entry === 'entry-0')?.place ??
-          Number.POSITIVE_INFINITY;
+        const place = (all: readonly Contender[]) => placeOf('entry-0', judge(rule, all, now).standings);
         expect(place([more, ...others])).toBeLessThanOrEqual(place(entries));
       }),
       { seed, numRuns: 300 },
@@ -123,7 +154,7 @@ describe('laws of a contest', () => {
 
   it('withdrawing a flight never raises a score or a claim', () => {
     fc.assert(
-      fc.property(rules, season, fc.nat({ max: 5 }), (rule, one, which) => {
+      fc.property(everyMethod, season, fc.nat({ max: 5 }), (rule, one, which) => {
         const whole = entryOf(one, 0);
         const less = withFlights(
           whole,
@@ -142,9 +173,47 @@ describe('laws of a contest', () => {
     );
   });
 
+  it('an entry that withdraws has no place, and costs nobody else theirs', () => {
+    fc.assert(
+      fc.property(everyMethod, field, (rule, seasons) => {
+        const [first, ...others] = seasons.map((one, index) => entryOf(one, index));
+        if (first === undefined) return;
+        const gone = { ...first, entry: { ...first.entry, withdrawn: { date: '2027-05-20', reason: null } } };
+        const before = judge(rule, [first, ...others], now);
+        const after = judge(rule, [gone, ...others], now);
+        expect(after.unplaced).toContainEqual({ entry: 'entry-0', reason: 'withdrawn' });
+        for (const { entry, place } of before.standings.filter((row) => row.entry !== 'entry-0'))
+          expect(placeOf(entry, after.standings)).toBeLessThanOrEqual(place);
+      }),
+      { seed, numRuns: 200 },
+    );
+  });
+
+  it('an acceptance never lowers the entry it is given to', () => {
+    fc.assert(
+      fc.property(everyMethod, field, fc.nat({ max: 5 }), (rule, seasons, which) => {
+        const [first, ...others] = seasons;
+        if (first === undefined) return;
+        const flights = first.flights.map((flown, index) =>
+          index === which ? { ...flown, isAccepted: true } : flown,
+        );
+        const standings = (one: Season) =>
+          judge(
+            rule,
+            [one, ...others].map((each, index) => entryOf(each, index)),
+            now,
+          ).standings;
+        const [before, after] = [standings(first), standings({ ...first, flights })];
+        expect(placeOf('entry-0', after)).toBeLessThanOrEqual(placeOf('entry-0', before));
+        expect(scoreIn('entry-0', after)).toBeGreaterThanOrEqual(scoreIn('entry-0', before));
+      }),
+      { seed, numRuns: 300 },
+    );
+  });
+
   it('every entry stands in the table or is unplaced, once', () => {
     fc.assert(
-      fc.property(rules, field, (rule, seasons) => {
+      fc.property(everyMethod, field, (rule, seasons) => {
         const { standings, unplaced } = judge(
           rule,
           seasons.map((one, index) => entryOf(one, index)),
@@ -159,7 +228,7 @@ describe('laws of a contest', () => {
 
   it('two entries are inside timing error of each other, or neither is', () => {
     fc.assert(
-      fc.property(rules, field, (rule, seasons) => {
+      fc.property(everyMethod, field, (rule, seasons) => {
         const { standings } = judge(
           rule,
           seasons.map((one, index) => entryOf(one, index)),
@@ -186,6 +255,7 @@ describe('a large contest', () => {
             day: 1 + (number % 3),
             zone: 0,
             isAccepted: number !== 4,
+            round: 'r1',
           })),
           span: 2.4 + (index % 7) / 10,
           guided: index % 3 === 0,
