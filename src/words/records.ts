@@ -76,7 +76,7 @@ export const records = {
           : `Small dots are the ${counted(others, 'other accepted flight')}.`
       } Every step stands in the table that follows.`,
     explained:
-      'Every large dot beat all flights before it; small dots are the other accepted flights. Broken lines are the target and the milestones.',
+      'Every large dot beat all flights before it; small dots are the other accepted flights. Broken lines are the target and the milestones. Flights of one day stand in the order of their times of day where these are stated, else of their numbers.',
     seconds: 'Official time (s)',
     days: (first: CalendarDate, last: CalendarDate) =>
       first === last ? dateInWords(first) : `${dateInWords(first)} to ${dateInWords(last)}`,

@@ -3,7 +3,8 @@ import type { AcceptedFlight } from './accepted-flight.ts';
 
 /**
  * Flights in the order flown: by the calendar at the flying place; on one day by the instant where flights state time
- * and offset; and where that cannot be told, by the entry's id, then by the number of the flight.
+ * and offset; and where that cannot be told, by the number of the flight, since a day's rounds are flown one after the
+ * other, then by the entry's id.
  */
 export function inOrderFlown<T extends AcceptedFlight>(flights: readonly T[]): readonly T[] {
   const days = new Map<string, T[]>();
@@ -15,7 +16,7 @@ export function inOrderFlown<T extends AcceptedFlight>(flights: readonly T[]): r
   return [...days]
     .sort(([a], [b]) => compare(a, b))
     .flatMap(([, day]) => partByMoment(day, ({ flown }) => flown))
-    .flatMap((level) => [...level].sort((a, b) => compare(a.entry, b.entry) || a.number - b.number));
+    .flatMap((level) => [...level].sort((a, b) => a.number - b.number || compare(a.entry, b.entry)));
 }
 
 function compare(a: string, b: string): number {

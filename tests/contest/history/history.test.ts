@@ -90,13 +90,13 @@ function timeSteps(history: History) {
 
 describe('the progress of the best time', () => {
   it('has each flight that beat all before it, and by how much', () => {
-    // 18, then 22, 25, 40, 47.5; teasel's 47.5 of the same day equals sedge's, whose name comes first.
+    // 18, then 22, 25, 40, 47.5; sedge's 47.5 of the same day equals teasel's, whose number is the lower.
     expect(timeSteps(told(season))).toEqual([
       ['2027-04-02 reed 1', 18, null],
       ['2027-04-10 sedge 1', 22, 4],
       ['2027-04-20 reed 2', 25, 3],
       ['2027-06-01 reed 3', 40, 15],
-      ['2027-06-20 sedge 2', 47.5, 7.5],
+      ['2027-06-20 teasel 1', 47.5, 7.5],
     ]);
   });
 
@@ -113,14 +113,15 @@ describe('the progress of the best time', () => {
     ]);
   });
 
-  it('goes by the entry and the number where a time of day has no offset', () => {
+  it('goes by the number, then by the entry, where a time of day has no offset', () => {
     const day = [
       acceptedContender('b', [flight(1, 31, on('2027-05-01', '09:00', 60))]),
       acceptedContender('a', [flight(2, 32, on('2027-05-01', '18:00')), flight(1, 30, on('2027-05-01'))]),
     ];
     expect(timeSteps(told(day))).toEqual([
       ['2027-05-01 a 1', 30, null],
-      ['2027-05-01 a 2', 32, 2],
+      ['2027-05-01 b 1', 31, 1],
+      ['2027-05-01 a 2', 32, 1],
     ]);
   });
 
@@ -144,7 +145,7 @@ describe('the progress of the best time', () => {
       '2027-04-10 sedge 1',
       '2027-04-20 reed 2',
       '2027-06-01 reed 3',
-      '2027-06-20 sedge 2',
+      '2027-06-20 teasel 1',
     ]);
   });
 
@@ -153,7 +154,7 @@ describe('the progress of the best time', () => {
       flying: { ...rules.flying, maximum: 30 },
       scoring: { ...rules.scoring, scale: { by: 'span', reference: 2, power: 1 } },
     });
-    expect(timeSteps(told(season, handicap)).at(-1)).toEqual(['2027-06-20 sedge 2', 47.5, 7.5]);
+    expect(timeSteps(told(season, handicap)).at(-1)).toEqual(['2027-06-20 teasel 1', 47.5, 7.5]);
   });
 });
 
@@ -195,8 +196,8 @@ describe('the honour roll', () => {
       told(season).honour.map(({ entry, first, best, times }) => [entry, named(first), named(best), times]),
     ).toEqual([
       ['reed', '2027-06-01 reed 3', '2027-06-01 reed 3', 1],
-      ['sedge', '2027-06-20 sedge 2', '2027-06-20 sedge 2', 2],
       ['teasel', '2027-06-20 teasel 1', '2027-06-20 teasel 1', 1],
+      ['sedge', '2027-06-20 sedge 2', '2027-06-20 sedge 2', 2],
     ]);
   });
 
@@ -216,7 +217,7 @@ describe('the milestones', () => {
       ]),
     ).toEqual([
       ['Twenty', '2027-04-10 sedge 1', 3],
-      ['Forty-five', '2027-06-20 sedge 2', 2],
+      ['Forty-five', '2027-06-20 teasel 1', 2],
       ['A minute', null, 0],
     ]);
   });
@@ -233,7 +234,7 @@ describe('the records', () => {
         u,
       ]),
     ).toEqual([
-      ['best-time', null, 47.5, '2027-06-20 sedge 2', null],
+      ['best-time', null, 47.5, '2027-06-20 teasel 1', null],
       ['span', null, 3.25, '2027-06-20 sedge 2', 0.004],
       ['best-time', 'grand', 47.5, '2027-06-20 sedge 2', null],
       ['span', 'grand', 3.25, '2027-06-20 sedge 2', 0.004],
@@ -281,11 +282,11 @@ describe('personal bests', () => {
         flights,
       ]),
     ).toEqual([
+      // 12, then 47.5: of the equal bests the one flown first.
+      ['cfinch', '2027-06-20 teasel 1', '2027-05-01 teasel 2', 1, 2],
       // 18, 22, 25, 40, 47.5: four improvements in seven flights.
       ['amarsh', '2027-06-20 sedge 2', '2027-04-02 reed 1', 4, 7],
       ['bwren', '2027-06-20 sedge 2', '2027-04-10 sedge 1', 1, 3],
-      // 12, then 47.5.
-      ['cfinch', '2027-06-20 teasel 1', '2027-05-01 teasel 2', 1, 2],
     ]);
   });
 });
@@ -362,7 +363,7 @@ describe('the history of a final challenge', () => {
     expect(history.span.map(({ flight: one, value }) => [named(one), value])).toEqual([
       ['2027-06-20 sedge 2', 3.25],
     ]);
-    // Without times of day the day's flights stand by the ids of their entries: b's 8 s no longer leads.
+    // Without times of day the day's flights of one number stand by their entries' ids: b's 8 s no longer leads.
     expect(timeSteps(history)[0]).toEqual(['2027-03-20 a 1', 10, null]);
   });
 });
