@@ -12,7 +12,7 @@ import { frozenFile } from '../src/publish/frozen-file.ts';
 import { demoLogs } from './demo/demo-logs.ts';
 import { benchPictures, encoded, planPictures } from './demo/demo-pictures.ts';
 import { contentFolder } from './folders/content-folder.ts';
-import { projectFolder } from './folders/project-folder.ts';
+import { generatorVersion } from './folders/generator-version.ts';
 import { runCommand } from './terminal/command-line.ts';
 
 /** The demo's closed seasons, and the day on which the result of each was frozen. */
@@ -88,11 +88,11 @@ async function writeFrozenResult(content: string, season: (typeof closedSeasons)
   const contenders = entrantsOf(read, sealFlights)
     .map(({ contender }) => contender)
     .filter(({ entry }) => entry.challenge === challenge.id);
-  const { version } = JSON.parse(await readFile(join(projectFolder, 'package.json'), 'utf8')) as {
-    version: string;
-  };
   const result = judge(challenge, contenders, { now: season.closed, frozen: null });
-  const frozen = freeze(challenge, result, contenders, { generator: version, closed: season.closed });
+  const frozen = freeze(challenge, result, contenders, {
+    generator: await generatorVersion(),
+    closed: season.closed,
+  });
   await write(content, `results/${challenge.id}.json`, frozenFile(frozen));
 }
 

@@ -5,7 +5,7 @@ import { facts } from '../rules/facts.ts';
 import { holds } from '../rules/limit.ts';
 import { scaleFactor } from '../rules/scale.ts';
 import { type FlightCase, isSettled } from './flight-case.ts';
-import { missedInWords, narrowlyMissed } from './missed-limit.ts';
+import { missed, narrowlyMissed } from './missed-limit.ts';
 
 /** Staggers of up to this many seconds are still a release together. */
 const togetherWithin = 0.5;
@@ -93,9 +93,10 @@ function measuredUnmet(
   limit: Limit | null,
 ): string | null {
   if (stated === null || limit === null || holds(limit, stated.value)) return null;
-  if (isSettled(one) && narrowlyMissed(limit, stated.value, stated.u, stated.origin === 'inspected'))
-    return null;
-  return missedInWords(name, limit, stated.value, 'length');
+  const { value, u, origin } = stated;
+  const inspected = origin === 'inspected';
+  if (isSettled(one) && narrowlyMissed(limit, value, u, inspected)) return null;
+  return missed(name, limit, { value, u, inspected }, 'length');
 }
 
 /** Rules that say `staged`, or nothing, allow either. */

@@ -1,7 +1,7 @@
 import type { PresentFigure } from '../../figures/figure.ts';
 import type { Limit } from '../../model/challenge.ts';
 import { significant } from '../../quantities/decimal.ts';
-import { toUnit } from '../../quantities/format.ts';
+import { formatMeasured, toUnit } from '../../quantities/format.ts';
 import type { Kind } from '../../quantities/quantity.ts';
 import { findUnit, siUnit, type Unit } from '../../quantities/units.ts';
 import { holds } from '../rules/limit.ts';
@@ -28,9 +28,32 @@ export function narrowlyMissed(limit: Limit, value: number, u: number, inspected
   return !holds(limit, value) && missedBy(limit, value) < 2 * allowedUncertainty(value, u, inspected);
 }
 
-/** Such as "the span of 2.35 m is below the limit of at least 2.4 m". */
+/** Such as "the span of 2.35 m is below the limit of at least 2.4 m"; or that it is inside the measuring error. */
 export function figureMissed(limit: Limit, figure: PresentFigure): string {
-  return missedInWords(nameOfFigure(figure.id), limit, figure.value, kindOf(figure));
+  const { id, value, u, basis } = figure;
+  return missed(nameOfFigure(id), limit, { value, u, inspected: basis === 'inspected' }, kindOf(figure));
+}
+
+/** Why a measured value does not hold: it misses its limit, or misses it by less than measuring can tell. */
+export function missed(
+  name: string,
+  limit: Limit,
+  { value, u, inspected }: { readonly value: number; readonly u: number; readonly inspected: boolean },
+  kind: Kind,
+): string {
+  return narrowlyMissed(limit, value, u, inspected)
+    ? insideError(name, limit, value, allowedUncertainty(value, u, inspected), kind)
+    : missedInWords(name, limit, value, kind);
+}
+
+/**
+ * The sentence about a value that misses its limit by less than measuring can tell, such as "the span of 2.3960 m ±
+ * 0.0050 m against at least 2.4 m is inside the measuring error: the ruling decides".
+ */
+function insideError(name: string, limit: Limit, value: number, u: number, kind: Kind): string {
+  const { value: shownValue, u: shownU, unit } = formatMeasured(value, u, kind, unitOf(limit, kind).symbol);
+  const behind = unit === '' || kind === 'turns' ? '' : unit === '°' ? unit : ` ${unit}`;
+  return `the ${name} of ${shownValue}${behind} ± ${shownU}${behind} against ${limit.written} is inside the measuring error: the ruling decides`;
 }
 
 /** The sentence about a value that does not hold, in the unit the limit is written in. */

@@ -171,8 +171,24 @@ describe('an ineligible flight', () => {
   );
 
   it('shows as many digits as it takes to see the difference', () => {
-    expect(statusOf(span, flight(1, 40), null, withSpan(2.39998))[1]).toBe(
+    expect(statusOf(span, flight(1, 40), null, withSpan(2.39998, 1e-6))[1]).toBe(
       'the span of 2.39998 m is below the limit of at least 2.4 m',
+    );
+  });
+
+  it('says so where it misses by less than measuring can tell, and leaves it to the ruling', () => {
+    // 2.4 − 2.396 = 0.004 m, less than 2 × 0.005 m.
+    expect(statusOf(span, flight(1, 40), null, withSpan(2.396, 0.005))).toEqual([
+      'ineligible',
+      'the span of 2.3960 m ± 0.0050 m against at least 2.4 m is inside the measuring error: the ruling decides',
+    ]);
+    // A wide guess opens no door: u is taken as 1 % of 2.35 m, 0.0235 m, and 0.05 m is more than twice that.
+    expect(statusOf(span, flight(1, 40), null, withSpan(2.35, 0.5))[1]).toBe(
+      'the span of 2.35 m is below the limit of at least 2.4 m',
+    );
+    const low = challenge({ flying: { ...noFlyingRules, launchHeight: limit('at most 2.2 m', 'length') } });
+    expect(statusOf(low, flight(1, 40, { launchHeight: metres(2.21, 0.01) }))[1]).toBe(
+      'the launch height of 2.210 m ± 0.010 m against at most 2.2 m is inside the measuring error: the ruling decides',
     );
   });
 
