@@ -5,6 +5,7 @@ import { challenge } from './words/challenge.ts';
 import { descriptions } from './words/descriptions.ts';
 import { entry } from './words/entry.ts';
 import { facts } from './words/facts.ts';
+import { feed } from './words/feed.ts';
 import { figures } from './words/figures.ts';
 import { frame } from './words/frame.ts';
 import { leftOut } from './words/left-out.ts';
@@ -41,6 +42,7 @@ export const words = {
   rubber,
   figures,
   news,
+  feed,
   leftOut,
   moved,
   notFound,

@@ -36,6 +36,14 @@ export function builderPath(handle: string): string {
   return `/builders/${handle}/`;
 }
 
+/** Site path of a news post. */
+export function newsPath(post: string): string {
+  return `/news/${post}/`;
+}
+
+/** Site path of the feed. */
+export const feedPath = '/feed.xml';
+
 /** Site path of a batch of rubber. */
 export function batchPath(batch: string): string {
   return `/rubber/${batch}/`;

@@ -49,6 +49,7 @@ export function promisedPages(almanac: Almanac): PromisedPage[] {
   return [
     { address: '/', why: 'the front page' },
     { address: '/left-out/', why: 'the list of what was left out' },
+    { address: '/feed.xml', why: 'the feed' },
     ...almanac.challenges.flatMap(({ challenge, entries }) => [
       { address: `/challenges/${challenge.id}/`, why: `the board of ${challenge.id}` },
       { address: `/challenges/${challenge.id}/rules/`, why: `the rules of ${challenge.id}` },

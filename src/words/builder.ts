@@ -1,3 +1,5 @@
+import { counted } from './texts.ts';
+
 export const builder = {
   all: 'Everyone who has entered an aircraft.',
   one: 'aircraft',
@@ -9,5 +11,13 @@ export const builder = {
   link: 'Own page',
   challenge: 'Challenge',
   result: 'Result',
+  best: 'Best accepted time',
+  accepted: 'Flights accepted',
+  noTime: 'none yet',
+  personalBest: 'Personal best',
+  with: (aircraft: string, challenge: string) => `with ${aircraft}, ${challenge}`,
+  summary: (accepted: number, challenges: number) =>
+    `${counted(accepted, 'accepted flight')} in ${counted(challenges, 'challenge')}.`,
+  noneAccepted: 'No flight has been accepted yet.',
   placeOf: (place: number, score: string) => `place ${place}, ${score}`,
 } as const;

@@ -1,27 +1,50 @@
 import type { CalendarDate } from '../model/calendar.ts';
-import { counted, dateInWords } from './texts.ts';
+import { dateInWords } from './texts.ts';
+
+/** The end of a day, which is another instant in another zone. */
+function endOf(date: CalendarDate, zone: string | null): string {
+  return `the end of ${dateInWords(date)}, ${zone === null ? 'UTC' : `${zone} time`}`;
+}
 
 export const challenge = {
   list: 'Every challenge of this club, the newest first.',
   none: 'No challenge has been announced yet.',
-  entries: (count: number) => counted(count, 'aircraft', 'aircraft'),
   announced: (opens: CalendarDate) => `Announced: opens on ${dateInWords(opens)}.`,
-  open: (closes: CalendarDate) => `Open until ${dateInWords(closes)}.`,
-  closed: (closes: CalendarDate) =>
-    `Closed since the end of ${dateInWords(closes)}. The board is provisional until the result is final.`,
-  final: (closed: CalendarDate) =>
-    `Final: this result was frozen on ${dateInWords(closed)} and no longer changes.`,
-  finalPlain: 'Final: this result is frozen and no longer changes.',
+  open: (closes: CalendarDate, zone: string | null) => `Open until ${endOf(closes, zone)}.`,
+  closed: (closes: CalendarDate, zone: string | null) => `Closed since ${endOf(closes, zone)}.`,
+  provisional: 'The board is provisional until the result is final.',
+  final: (closed: CalendarDate) => `Final: this result was frozen on ${dateInWords(closed)}.`,
+  frozenBy: (version: string) =>
+    `It was worked out by version ${version} of Last Turn and no longer changes.`,
   span: (opens: CalendarDate, closes: CalendarDate) =>
     `Flights of ${dateInWords(opens)} to ${dateInWords(closes)} count.`,
-  reportBy: (date: CalendarDate) => `Flights must be handed in by ${dateInWords(date)}.`,
+  reportBy: (date: CalendarDate) => `Last day for handing in flights: ${dateInWords(date)}.`,
+  protests: (date: CalendarDate) => `Last day for protests: ${dateInWords(date)}.`,
   finalOn: (date: CalendarDate) => `The result becomes final on or after ${dateInWords(date)}.`,
+  finalOpen: 'The organiser has set no date for the final result.',
+  recordsLink: 'Records and history',
+  howToEnter: 'How to enter',
+  readRules: 'Read the rules',
+  readRulesWhy: 'they say which aircraft may enter and what a flight must show.',
+  bySource: 'Propose a file of your own in the source of this site',
+  byMail: 'Send the finished file by mail',
+  waiting: 'Flights count from the opening day on; until then there is nothing to rank.',
   target: (time: string, label: string | null) =>
     label === null ? `Target: ${time}` : `Target: ${time} (${label})`,
-  leading: (name: string, score: string) => `${name} leads with ${score}.`,
-  winner: (name: string, score: string) => `${name} won with ${score}.`,
+  title: 'Challenge',
+  aircraft: 'Aircraft',
+  targetHeading: 'Target',
+  best: 'Best time',
+  first: 'First place',
+  nothing: '–',
+  dates: (opens: CalendarDate, closes: CalendarDate) => `${dateInWords(opens)} to ${dateInWords(closes)}`,
+  states: {
+    announced: 'announced',
+    open: 'open',
+    closed: 'closed, not yet final',
+    final: 'final',
+  },
   rulesLink: 'The rules',
   jsonLink: 'Data as JSON',
   csvLink: 'Data as CSV',
-  boardLink: 'The board',
 } as const;

@@ -1,0 +1,12 @@
+export const feed = {
+  label: 'Feed',
+  title: (site: string) => `${site}: what happened`,
+  lately: 'Lately',
+  entered: (aircraft: string, challenge: string) => `${aircraft} entered in ${challenge}`,
+  accepted: (aircraft: string, time: string) => `${aircraft}: ${time} accepted`,
+  bestTime: (aircraft: string, time: string, challenge: string) =>
+    `${aircraft}: ${time}, longer than every earlier flight of ${challenge}`,
+  targetReached: (aircraft: string, time: string, target: string) =>
+    `${aircraft}: ${time}, the first to reach ${target}`,
+  frozen: (challenge: string) => `${challenge}: the result is final`,
+} as const;
