@@ -82,6 +82,55 @@ describe('between files', () => {
     ]);
   });
 
+  it('nobody rules on a model of their own', async () => {
+    const { problems } = await contentOf({
+      'entries/haul/plover/entry.md': entryFile(
+        'Plover',
+        'flights: [{ number: 2, date: 2027-05-09, time: 12 s }]',
+      ),
+      'rulings/haul/plover.md':
+        '---\nflights:\n  - { flight: 2, verdict: accepted, by: amarsh, date: 2027-05-12 }\n---\n',
+    });
+    expect(problems).toMatchObject([
+      {
+        code: 'ruled-by-builder',
+        severity: 'warning',
+        line: 3,
+        column: 41,
+        message:
+          'Flight 2 is ruled by "amarsh", who built "Plover". Let somebody else look at it and rule again.',
+        related: { file: 'entries/haul/plover/entry.md', line: 3 },
+      },
+    ]);
+  });
+
+  it('an acceptance names all that the evidence must show, until the challenge is final', async () => {
+    const files = {
+      'challenges/haul.md':
+        '---\ntitle: Long Haul\nopens: 2027-03-01\ncloses: 2027-10-31\nflying: { evidence: { shows: [launch, landing, span] } }\n---\n',
+      'entries/haul/plover/entry.md': entryFile(
+        'Plover',
+        'flights: [{ number: 2, date: 2027-05-09, time: 12 s }]',
+      ),
+      'rulings/haul/plover.md':
+        '---\nflights:\n  - { flight: 2, verdict: accepted, by: otter, date: 2027-05-12, seen: [landing] }\n---\n',
+    };
+    expect((await contentOf(files)).problems).toMatchObject([
+      {
+        code: 'evidence-not-seen',
+        severity: 'note',
+        line: 3,
+        column: 72,
+        message:
+          '`seen`: the acceptance of flight 2 does not name launch, span, which the challenge wants the evidence to show.',
+        suggestion: 'seen: [launch, landing, span]',
+        related: { file: 'challenges/haul.md', line: 5, column: 30 },
+      },
+    ]);
+    const { problems } = await contentOf({ ...files, 'results/haul.json': '{}' });
+    expect(problems.map(({ code }) => code)).not.toContain('evidence-not-seen');
+  });
+
   it('a motor needs its batch of rubber', async () => {
     const entry = entryFile('Plover').replace(
       'count: 2',

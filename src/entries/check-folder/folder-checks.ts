@@ -1,7 +1,9 @@
 import { builderDiffers } from './builder-differs.ts';
+import { evidenceNotSeen } from './evidence-not-seen.ts';
 import { evidenceOnce } from './evidence-once.ts';
 import type { FolderCheck } from './folder-check.ts';
 import { formerNameTaken } from './former-name-taken.ts';
+import { ruledByBuilder } from './ruled-by-builder.ts';
 import { siteFileMissing } from './site-file-missing.ts';
 import { stripOfBatch } from './strip-of-batch.ts';
 import { unknownBatch } from './unknown-batch.ts';
@@ -18,6 +20,8 @@ export const folderChecks: readonly FolderCheck[] = [
   unknownChallenge,
   unknownEntry,
   unknownFlight,
+  ruledByBuilder,
+  evidenceNotSeen,
   unknownBatch,
   unknownReference,
   unknownRound,

@@ -111,6 +111,7 @@ export const problemCodes = {
 
   // Within a challenge
   'dates-out-of-order': error('file', 'Dates that follow each other stand in the wrong order.'),
+  'final-before-protests': warning('A result becomes final while it can still be protested.'),
   'unknown-figure': error('file', 'A rule names a figure that does not exist.'),
   'figure-not-of-model': error('file', 'A rule names a figure that is not of the model.'),
   'unknown-tie-break': error('file', 'A step of the tie-break is not known.'),
@@ -122,6 +123,7 @@ export const problemCodes = {
   // Within a ruling, an announcement, a frozen result
   'duplicate-ruling': error('file', 'A flight is ruled twice.'),
   'reason-missing': warning('A flight is refused or void, and no reason is given.'),
+  'second-is-the-first': warning('A decision is confirmed by the one who made it.'),
   'name-differs': error('file', 'The date in a file and in its name differ.'),
   'not-a-frozen-result': error('file', 'A result file is not as the command writes it.'),
 
@@ -168,6 +170,8 @@ export const problemCodes = {
   'unknown-challenge': error('file', 'A file belongs to a challenge that does not exist.'),
   'unknown-entry': error('file', 'A ruling belongs to an entry that does not exist.'),
   'unknown-flight': error('nothing', 'A ruling names a flight that the entry does not have.'),
+  'ruled-by-builder': warning('A flight is ruled by one of the builders of its model.'),
+  'evidence-not-seen': note('An acceptance does not name everything that the evidence must show.'),
   'unknown-batch': error('nothing', 'A motor names a batch of rubber that does not exist.'),
   'unknown-round': error('nothing', 'A flight names a round that its challenge does not have.'),
   'unknown-reference': error('nothing', 'A file names a challenge or entry that does not exist.'),
@@ -190,6 +194,7 @@ export const problemCodes = {
   'glide-beyond-ideal': note('A test glide went further than an ideal wing of its measures would.'),
   'time-above-ceiling': note('A best time is above the upper bound for still air.'),
   'time-above-prediction': note('A best time is far above what the figures of the model give in still air.'),
+  'also-differs': note('Two entries of one aircraft give different measures.'),
   'photo-twice': note('An entry shows the same picture twice.'),
 } as const satisfies Readonly<Record<string, CodeOfProblem>>;
 

@@ -4,6 +4,7 @@ import { parseQuantity } from '../../quantities/parse.ts';
 import type { Quantity } from '../../quantities/quantity.ts';
 import { checkFlightsRuledOnce } from '../check/flights-ruled-once.ts';
 import { checkReasonsGiven } from '../check/reasons-given.ts';
+import { checkSecondIsAnother } from '../check/second-is-another.ts';
 import { ofRefusal } from '../problems/issues-to-problems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { factKeys } from '../schema/conditions.ts';
@@ -27,6 +28,7 @@ export function understandRuling(
     ...asRuled.flatMap((read) => read.problems),
     ...checkFlightsRuledOnce(draft, source),
     ...checkReasonsGiven(draft, source),
+    ...checkSecondIsAnother(draft, source),
   ];
   if (complete === null || all.some(({ severity }) => severity === 'error'))
     return { ruling: null, problems: all };

@@ -27,6 +27,16 @@ describe('a ruling', () => {
     expect(ruling.ruling).not.toBeNull();
   });
 
+  it('is confirmed by somebody else', () => {
+    const ruling = rulingOf(
+      'flights: [{ flight: 3, verdict: accepted, by: otter, second: otter, date: 2027-05-12 }]',
+    );
+    expect(allTold(ruling)).toEqual([
+      '2:62 second-is-the-first: `second`: "otter" confirms a decision of their own on flight 3. Name somebody else, or leave `second` out.\n(2:47 "otter" decided)',
+    ]);
+    expect(ruling.ruling).not.toBeNull();
+  });
+
   it('rests on facts and figures there are', () => {
     const ruled =
       'flights: [{ flight: 3, verdict: accepted, by: otter, date: 2027-05-12, as-ruled: { spam: 3 m } }]';
