@@ -63,7 +63,7 @@ export function main(argv: readonly string[]): Promise<number> {
       if (values['dry-run'])
         process.stdout.write(`Nothing is written. ${subject.file} would be:\n\n${text}\n`);
       else await writeWhole(join(folder, subject.file), text);
-      process.stdout.write(`${headline(subject, asked, by, date)}\n`);
+      process.stdout.write(`${headline(subject, asked, values['dry-run'])} by ${by}, dated ${date}.\n`);
       process.stdout.write(effect(content, next, subject, asked, todayIn(now, subject.challenge.timeZone)));
       process.stdout.write(unseen(subject, asked, ruling));
       if (!values['dry-run']) process.stdout.write(`Written to ${subject.file}.\n`);
@@ -128,13 +128,12 @@ function changesFor(
   });
 }
 
-function headline({ entrant }: Subject, asked: Asked, by: string, date: string): string {
+function headline({ entrant }: Subject, asked: Asked, isDryRun: boolean): string {
   const { name } = entrant.contender.entry;
-  const what =
-    asked.is === 'flight'
-      ? `Flight ${asked.flight} of "${name}" is ruled ${asked.verdict}`
-      : `"${name}" is ${asked.is === 'inspect' ? 'inspected' : 'disqualified'}`;
-  return `${what} by ${by}, dated ${date}.`;
+  const is = isDryRun ? 'would be' : 'is';
+  return asked.is === 'flight'
+    ? `Flight ${asked.flight} of "${name}" ${is} ruled ${asked.verdict}`
+    : `"${name}" ${is} ${asked.is === 'inspect' ? 'inspected' : 'disqualified'}`;
 }
 
 function effect(

@@ -31,16 +31,16 @@ export function subjectOf(content: Content, named: string): Subject {
       `"${named}" names no entry: write the challenge and the entry, such as slow-thread-2026/calico.`,
     );
   const there = new Set(content.files.map(({ file }) => file));
+  if (there.has(`results/${challengeId}.json`))
+    throw new CannotRule(
+      `The challenge ${challengeId} is final: its result is frozen in results/${challengeId}.json, and no ruling changes it any more.`,
+    );
   const challenge = content.challenges.find(({ value }) => value.id === challengeId)?.value;
   if (challenge === undefined)
     throw cannotRead(content, `challenges/${challengeId}.md`, there, () => {
       const known = content.challenges.map(({ value }) => value.id);
       return `There is no challenge "${challengeId}"; there is ${known.join(', ') || 'none'}.${hint(challengeId, known)}`;
     });
-  if (there.has(`results/${challengeId}.json`))
-    throw new CannotRule(
-      `The challenge ${challengeId} is final: its result is frozen in results/${challengeId}.json, and no ruling changes it any more.`,
-    );
   const entrants = entrantsOf(content, sealFlights);
   const entrant = entrants.find(
     ({ read }) => read.value.challenge === challengeId && read.value.id === entryId,
