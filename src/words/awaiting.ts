@@ -37,10 +37,10 @@ function wait(one: Wait): string {
 }
 
 function wouldDo({ before, after }: PlaceIfAccepted): string {
-  if (after === null) return before === null ? 'no place yet' : 'no place any more';
+  if (after === null) return before === null ? 'would not bring a place' : 'would leave it without a place';
   if (before === null) return `would bring it to ${ordinal(after)}`;
   return before === after
-    ? `stays ${ordinal(after)}`
+    ? `would stay ${ordinal(after)}`
     : `would move it from ${ordinal(before)} to ${ordinal(after)}`;
 }
 
@@ -55,16 +55,17 @@ export const awaiting = {
     `${counted(flights, 'flight')} of ${counted(entries, 'aircraft', 'aircraft')}, the longest wait first.`,
   flights: 'Flights that wait',
   aircraft: 'Aircraft',
-  flight: 'Flight',
+  flightOf: (name: string, flight: number) => `${name}, flight ${flight}`,
   flown: 'Flown',
   time: 'Time',
-  waitsFor: 'Waits for',
+  waitsFor: 'What it waits for',
   ifAccepted: 'If accepted',
   days: (days: number) => (days === 0 ? 'today' : `${counted(days, 'day')} ago`),
   flownOn: (date: CalendarDate, days: number) =>
     `${dateInWords(date)}, ${days === 0 ? 'today' : `${counted(days, 'day')} ago`}`,
   change,
   wait,
+  sentence: (one: Wait) => `Waits for ${wait(one)}.`,
   wouldDo,
   claimed:
     'What an acceptance would do is a claim: each flight is taken by itself, as it is written now, with everything else as it stands.',
