@@ -15,15 +15,26 @@ const rooms: Record<string, readonly string[]> = {
   figures: ['quantities', 'model', 'rubber', 'airframe', 'timing', 'flight'],
   contest: ['quantities', 'model', 'rubber', 'airframe', 'timing', 'flight', 'figures'],
 };
-rooms.entries = [...Object.keys(rooms)];
-rooms.almanac = [...Object.keys(rooms)];
-rooms.charts = [...Object.keys(rooms)];
-rooms.publish = Object.keys(rooms).filter((room) => room !== 'charts');
+rooms.drawings = ['quantities', 'model', 'rubber', 'airframe', 'timing', 'flight', 'figures'];
+rooms.entries = Object.keys(rooms).filter((room) => room !== 'drawings');
+rooms.almanac = Object.keys(rooms).filter((room) => room !== 'drawings');
+rooms.charts = Object.keys(rooms).filter((room) => room !== 'drawings');
+rooms.publish = Object.keys(rooms).filter((room) => room !== 'charts' && room !== 'drawings');
 const site = ['pages', 'layouts', 'components', 'styles', 'words', 'words.ts'];
 for (const room of site) rooms[room] = [...Object.keys(rooms), ...site];
 
 /** Rooms that give the same answer in the command line, the build and the browser. */
-const pure = ['quantities', 'model', 'rubber', 'airframe', 'timing', 'flight', 'figures', 'contest'];
+const pure = [
+  'quantities',
+  'model',
+  'rubber',
+  'airframe',
+  'timing',
+  'flight',
+  'figures',
+  'contest',
+  'drawings',
+];
 
 /** The only files of `entries` that may touch Node: the edge where files are read. */
 const edgeOfEntries = ['read-folder', 'read-photo', 'split-file', 'seal-of'];
