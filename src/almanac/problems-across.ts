@@ -3,6 +3,7 @@ import type { Problem } from '../entries/problems/problem.ts';
 import type { Entry } from '../model/entry.ts';
 import type { ChallengeRecord } from './almanac.ts';
 import type { Entrant } from './assemble.ts';
+import { checkAlsoDiffers } from './cross-checks/also-differs.ts';
 import { crossCheck } from './cross-checks/cross-checks.ts';
 import { checkFinalResult } from './cross-checks/final-result-differs.ts';
 import { todayIn } from './today.ts';
@@ -38,7 +39,13 @@ export function problemsAcross(
       .filter(({ entry }) => entry.challenge === challenge.id);
     return checkFinalResult(challenge, contenders, frozen);
   });
-  return [...ofEntries, ...ofResults];
+  const newestFirst = challenges.flatMap(({ entries }) =>
+    entries.flatMap(({ entry }) => {
+      const source = sources.get(keyOf(entry));
+      return source === undefined ? [] : [{ entry, source }];
+    }),
+  );
+  return [...ofEntries, ...ofResults, ...checkAlsoDiffers(newestFirst)];
 }
 
 function keyOf({ challenge, id }: Pick<Entry, 'challenge' | 'id'>): string {

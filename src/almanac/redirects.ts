@@ -1,8 +1,11 @@
 import type { Content } from '../entries/folder/content.ts';
 
+/** The pages that each challenge has, below its own address. */
+const pagesOfChallenge = ['', 'rules/', 'records/', 'awaiting/'];
+
 /**
  * Old addresses and where they lead now, from every file's `formerly`. An old challenge name leads on for its board,
- * its rules and all of its entries: by their names of today and of then, and those left out to the page that says so.
+ * its other pages and all of its entries: by their names of today and of then, and those left out to the page that says so.
  */
 export function redirectsOf(content: Content): ReadonlyMap<string, string> {
   const redirects = new Map<string, string>();
@@ -10,8 +13,8 @@ export function redirectsOf(content: Content): ReadonlyMap<string, string> {
 
   for (const { value: challenge } of content.challenges)
     for (const old of challenge.formerly) {
-      redirects.set(`/challenges/${old}/`, `/challenges/${challenge.id}/`);
-      redirects.set(`/challenges/${old}/rules/`, `/challenges/${challenge.id}/rules/`);
+      for (const page of pagesOfChallenge)
+        redirects.set(`/challenges/${old}/${page}`, `/challenges/${challenge.id}/${page}`);
       for (const entry of entries)
         if (entry.challenge === challenge.id)
           for (const name of [...entry.formerly, entry.id])

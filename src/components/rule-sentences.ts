@@ -1,3 +1,4 @@
+import { protestsUntil } from '../contest/rules/deadlines.ts';
 import { nameOfFigure } from '../contest/rules/name-of-figure.ts';
 import { figureDefinition } from '../figures/registry.ts';
 import { kindOfFigure } from '../figures/unit-kind.ts';
@@ -207,8 +208,13 @@ function evidence({ flying: rules }: Challenge): string[] {
 
 const secondsOfDay = 86_400;
 
-function protests({ protests: span }: Challenge): string[] {
-  if (span === null) return [say.noProtests];
+function protests(challenge: Challenge): string[] {
+  const { protests: span } = challenge;
+  const last = protestsUntil(challenge);
+  if (span === null || last === null) return [say.noProtests];
   const days = span / secondsOfDay;
-  return [say.protests(Number.isInteger(days) ? say.days(days) : timeText(span))];
+  return [
+    say.protests(Number.isInteger(days) ? say.days(days) : timeText(span)),
+    say.protestsEnd(last, challenge.reportBy !== null),
+  ];
 }

@@ -118,8 +118,9 @@ export const rules = {
     weighing: 'the weighing',
     span: 'the span being measured',
   } as Readonly<Record<string, string>>,
-  protests: (time: string) =>
-    `A result may be protested for ${time} after it is published. Write to the organiser.`,
+  protests: (time: string) => `A result may be protested for ${time}. Write to the organiser.`,
+  protestsEnd: (last: CalendarDate, handedIn: boolean) =>
+    `Counted from the last day for ${handedIn ? 'handing in flights' : 'flying'}, that is until the end of ${dateInWords(last)}.`,
   noProtests: 'No time for protests is set. Write to the organiser.',
   amendmentsExplained:
     'The rules as they stand here apply to every flight of the challenge, also to earlier ones. Changes made after the opening are listed below.',

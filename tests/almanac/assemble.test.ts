@@ -139,6 +139,8 @@ describe('old addresses', () => {
     expect(problems).toEqual([]);
     expect([...redirects]).toEqual([
       ['/challenges/hop/', '/challenges/haul/'],
+      ['/challenges/hop/awaiting/', '/challenges/haul/awaiting/'],
+      ['/challenges/hop/records/', '/challenges/haul/records/'],
       ['/challenges/hop/rules/', '/challenges/haul/rules/'],
       ['/entries/haul/dotterel/', '/entries/haul/plover/'],
       ['/entries/hop/dotterel/', '/entries/haul/plover/'],

@@ -42,6 +42,7 @@ const elsewhere = new Set([
   'turns-above-break',
   'turns-near-break',
   'photo-twice',
+  'also-differs',
   'wing-loading-improbable',
   'balance-beside-wing',
   'balance-behind-neutral-point',

@@ -37,7 +37,7 @@ describe('rules in sentences', () => {
   });
 
   it('count the days of protests', () => {
-    expect(sentencesOf('protests')[0]).toContain('for 14 days after it is published');
+    expect(sentencesOf('protests')[0]).toContain('for 14 days');
     expect(sentencesOf('protests', { protests: null })).toEqual([
       'No time for protests is set. Write to the organiser.',
     ]);

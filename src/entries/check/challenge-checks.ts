@@ -4,6 +4,7 @@ import type { challenge } from '../schema/challenge.ts';
 import type { SourceDocument } from '../source/source.ts';
 import type { Draft } from '../understand/draft.ts';
 import { checkDatesInOrder } from './dates-in-order.ts';
+import { checkFinalAfterProtests } from './final-after-protests.ts';
 import { checkRounds } from './rounds.ts';
 import { checkRuleNames } from './rule-names.ts';
 
@@ -14,4 +15,9 @@ export type ChallengeDraft = Draft<ChallengeFields>;
 export type ChallengeCheck = (draft: ChallengeDraft, source: SourceDocument) => readonly Problem[];
 
 /** Every check of a challenge by itself. A new check is one module and one line here. */
-export const challengeChecks: readonly ChallengeCheck[] = [checkDatesInOrder, checkRounds, checkRuleNames];
+export const challengeChecks: readonly ChallengeCheck[] = [
+  checkDatesInOrder,
+  checkFinalAfterProtests,
+  checkRounds,
+  checkRuleNames,
+];

@@ -25,6 +25,25 @@ describe('the dates of a challenge', () => {
   });
 });
 
+describe('the day on which a result becomes final', () => {
+  // 14 days after 14 November are 28 November, after 31 October 14 November: counted on a calendar.
+  it('comes when it can no longer be protested', () => {
+    expect(more('report-by: 2027-11-14\nfinal: 2027-11-27\nprotests: 14 days')).toEqual([
+      '6:8 final-before-protests: `final` is 2027-11-27, but the result can be protested until 2027-11-28: 14 days from `report-by` on. Write a later day, or a shorter time for protests.\n-> 2027-11-28\n(7:11 `protests` stands here)',
+    ]);
+    expect(more('final: 2027-11-13\nprotests: 14 days')).toHaveLength(1);
+  });
+
+  it('may be the last day for protests', () => {
+    expect(more('report-by: 2027-11-14\nfinal: 2027-11-28\nprotests: 14 days')).toEqual([]);
+    expect(more('final: 2027-11-14\nprotests: 14 days')).toEqual([]);
+  });
+
+  it('may be any where no time for protests is set', () => {
+    expect(more('final: 2027-10-31')).toEqual([]);
+  });
+});
+
 describe('rounds', () => {
   it('go with the method rounds', () => {
     expect(more('rounds: [{ id: r1, maximum: 180 s }]')).toEqual([
