@@ -8,7 +8,13 @@ export interface Point {
 }
 
 /** What the drawing takes because nobody measured it. */
-export type Assumption = 'straight-wing' | 'tail-proportions' | 'motor-places' | 'facing';
+export type Assumption =
+  | 'straight-wing'
+  | 'tail-proportions'
+  | 'motor-places'
+  | 'motors-left-out'
+  | 'propeller-at-leading-edge'
+  | 'facing';
 
 /** A motor's line from its propeller to its rear hook; without hooks or diameter that part is left out. */
 export interface MotorShape {
@@ -50,6 +56,9 @@ export function planShape(design: Design, meanChord: number | null): PlanShape |
   if (measured.length === 0) assumptions.push('straight-wing');
   if (tail?.assumed) assumptions.push('tail-proportions');
   if (motors.some((motor) => motor.assumed)) assumptions.push('motor-places');
+  if (motors.length < design.motors.reduce((sum, { count }) => sum + count, 0))
+    assumptions.push('motors-left-out');
+  if (motors.length > 0) assumptions.push('propeller-at-leading-edge');
   if (design.motors.some((motor) => motor.faces === null)) assumptions.push('facing');
   return {
     wing: mirrored([...leading, ...trailing.toReversed()]),

@@ -59,6 +59,12 @@ describe('planShape', () => {
     expect(shape?.assumptions).toEqual(['straight-wing']);
   });
 
+  it('leaves out several motors whose places nobody gave, and says so', () => {
+    const shape = planShape({ ...base, motors: base.motors.map((motor) => ({ ...motor, at: null })) }, 0.2);
+    expect(shape?.motors).toEqual([]);
+    expect(shape?.assumptions).toContain('motors-left-out');
+  });
+
   it('draws nothing of a wing without depth', () => {
     expect(planShape(base, null)).toBeNull();
     expect(planShape(trapezoid(0), null)).toBeNull();
