@@ -20,6 +20,8 @@ rooms.entries = Object.keys(rooms).filter((room) => room !== 'drawings');
 rooms.almanac = Object.keys(rooms).filter((room) => room !== 'drawings');
 rooms.charts = Object.keys(rooms).filter((room) => room !== 'drawings');
 rooms.publish = Object.keys(rooms).filter((room) => room !== 'charts' && room !== 'drawings');
+// What runs in a visitor's browser reads the pure rooms, and the charts drawn alike in build and browser.
+rooms.client = [...Object.keys(rooms).filter((room) => !['almanac', 'publish'].includes(room))];
 const site = ['pages', 'layouts', 'components', 'styles', 'words', 'words.ts'];
 for (const room of site) rooms[room] = [...Object.keys(rooms), ...site];
 

@@ -17,9 +17,11 @@ beforeEach(() => {
     'challenges/long-haul/index.html',
     'challenges/long-haul/rules/index.html',
     'challenges/long-haul/records/index.html',
+    'challenges/long-haul/awaiting/index.html',
     'entries/long-haul/reedling/index.html',
   ])
     write(file, page('Long Haul'));
+  write('feed.xml', '<feed/>');
   write('data/long-haul.json', '{}');
   write('data/long-haul.csv', '');
 });
