@@ -24,7 +24,14 @@ export function thaw(
   }));
   const overall = new Map(standings.map((standing) => [standing.entry, standing]));
   const unplaced = new Map(frozen.unplaced.map(({ entry, reason }) => [entry, reason]));
-  const entries = contenders.map(({ entry }) => {
+  const placed = (id: string, divisions: readonly string[]) => {
+    const standing = overall.get(id);
+    return {
+      divisions: standing?.divisions ?? divisions,
+      unplaced: standing === undefined ? (unplaced.get(id) ?? notInResult) : null,
+    };
+  };
+  const entries = contenders.map(({ entry }): JudgedEntry => {
     const flights = frozen.entries.find(({ id }) => id === entry.id)?.flights ?? [];
     const now = computed.entries.get(entry.id);
     const written = (now?.flights ?? []).map((flight) =>
@@ -40,18 +47,23 @@ export function thaw(
       .filter(({ number }) => !written.some((flight) => flight.number === number))
       .map((flight) => goneFlight(challenge, goal, flight));
     const judged = [...written, ...gone].sort((a, b) => a.number - b.number);
-    const standing = overall.get(entry.id);
     return {
       entry: entry.id,
       flights: judged,
       ...headlineOf(entry, judged),
-      divisions: standing?.divisions ?? now?.divisions ?? [],
-      unplaced: standing === undefined ? (unplaced.get(entry.id) ?? notInResult) : null,
-    } satisfies JudgedEntry;
+      ...placed(entry.id, now?.divisions ?? []),
+    };
   });
+  const there = new Set(entries.map(({ entry }) => entry));
+  const goneEntries = frozen.entries
+    .filter(({ id }) => !there.has(id))
+    .map(({ id, flights }): JudgedEntry => {
+      const judged = flights.map((flight) => goneFlight(challenge, goal, flight));
+      return { entry: id, flights: judged, ...headlineOf({ setups: [] }, judged), ...placed(id, []) };
+    });
   return {
     state: 'final',
-    entries: new Map(entries.map((judged) => [judged.entry, judged])),
+    entries: new Map([...entries, ...goneEntries].map((judged) => [judged.entry, judged])),
     standings,
     claims: frozen.claims,
     unplaced: frozen.unplaced,

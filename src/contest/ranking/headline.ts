@@ -1,4 +1,4 @@
-import type { Entry } from '../../model/entry.ts';
+import type { Setup } from '../../model/entry.ts';
 import type { JudgedEntry, JudgedFlight } from '../standing.ts';
 
 /**
@@ -7,7 +7,7 @@ import type { JudgedEntry, JudgedFlight } from '../standing.ts';
  * the best counted flight, else of the best provisional one, else the latest.
  */
 export function headlineOf(
-  entry: Pick<Entry, 'setups'>,
+  entry: { readonly setups: readonly Pick<Setup, 'id'>[] },
   flights: readonly JudgedFlight[],
 ): Pick<JudgedEntry, 'bestCounted' | 'bestProvisional' | 'headlineSetup'> {
   const counted = longest(flights.filter((flight) => flight.counted));

@@ -156,6 +156,14 @@ describe('judging with a frozen result', () => {
     expect(a?.bestCounted).toBe(2);
   });
 
+  it('keeps the flights of an entry that is there no more', () => {
+    const c = judge(rules, [], { now: '2028-02-01', frozen }).entries.get('c');
+    expect(c).toMatchObject({ bestCounted: 1, unplaced: null, divisions: ['grand'] });
+    expect(c?.flights.map(({ number, official, score }) => [number, official.seconds, score])).toEqual([
+      [1, 20, 20],
+    ]);
+  });
+
   it('scores the frozen time where the entry tells another one now', () => {
     const changed = acceptedContender('a', [flight(1, 40), flight(2, 55)], spanned(3.2));
     const a = judge(rules, [changed], { now: '2028-02-01', frozen }).entries.get('a');
