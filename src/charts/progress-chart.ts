@@ -2,6 +2,7 @@ import type { History } from '../contest/history/history.ts';
 import type { CalendarDate } from '../model/calendar.ts';
 import { type ChartFrame, tenth } from './chart-parts.ts';
 import { type DayTick, dayScale } from './day-scale.ts';
+import { type Box, boxOf, clippedName, meet, type PlacedName } from './placed-name.ts';
 import { linearScale, type Scale } from './scale.ts';
 import type { Point } from './thinned.ts';
 
@@ -34,13 +35,6 @@ export interface ProgressChart {
   readonly words: ProgressWords;
 }
 
-/** Words and where they stand. */
-export interface PlacedName {
-  readonly text: string;
-  readonly at: Point;
-  readonly anchor: 'start' | 'end';
-}
-
 export interface PlacedMark {
   readonly kind: 'target' | 'milestone';
   readonly y: number;
@@ -64,10 +58,7 @@ export interface ProgressLayout extends ChartFrame {
 
 const frame: ChartFrame = { width: 480, height: 320, left: 48, right: 440, top: 34, bottom: 266 };
 
-/** Words closer than this would run into one another, on a narrow screen too. */
-const lineHeight = 20;
-/** About, of the letters of a chart. */
-const letterWidth = 7.5;
+/** In letters. */
 const longestName = 30;
 
 /**
@@ -162,7 +153,9 @@ function placeMarks(
   const taken = best === null ? [] : [boxOf(best)];
   return marks.map(({ kind, seconds, text }) => {
     const y = tenth(scale.at(seconds));
-    const free = seats(clipped(text), y).filter((name) => taken.every((other) => !meet(boxOf(name), other)));
+    const free = seats(clippedName(text, longestName), y).filter((name) =>
+      taken.every((other) => !meet(boxOf(name), other)),
+    );
     const name = free.find((seat) => !crossed(boxOf(seat), stairs)) ?? free[0] ?? null;
     if (name !== null) taken.push(boxOf(name));
     return { kind, y, name };
@@ -183,23 +176,6 @@ function seats(text: string, y: number): readonly PlacedName[] {
   ].filter(({ at }) => at.y < frame.bottom);
 }
 
-interface Box {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
-
-function boxOf({ text, at, anchor }: PlacedName): Box {
-  const width = letterWidth * [...text].length;
-  const left = anchor === 'start' ? at.x : at.x - width;
-  return { left, right: left + width, top: at.y - lineHeight + 4, bottom: at.y + 4 };
-}
-
-function meet(a: Box, b: Box): boolean {
-  return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
-}
-
 /** True where the staircase runs through a box; each of its parts is level or upright. */
 function crossed(box: Box, stairs: readonly Point[]): boolean {
   return stairs.some((to, index) => {
@@ -211,16 +187,6 @@ function crossed(box: Box, stairs: readonly Point[]): boolean {
       bottom: Math.max(from.y, to.y) + 1,
     });
   });
-}
-
-function clipped(text: string): string {
-  const letters = [...text];
-  return letters.length <= longestName
-    ? text
-    : `${letters
-        .slice(0, longestName - 1)
-        .join('')
-        .trimEnd()}…`;
 }
 
 /** Flights that would be drawn over one another are drawn once, so that a chart of thousands stays small. */
