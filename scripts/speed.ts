@@ -1,21 +1,33 @@
 import { mkdir, mkdtemp, realpath, rm, stat } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { contentFolder } from './folders/content-folder.ts';
+import { aligned } from './speed/aligned.ts';
 import { type Measured, measuredRun } from './speed/measured-run.ts';
 import { writeSyntheticContent } from './speed/synthetic-content.ts';
+import { weighedKinds } from './speed/weighed-kinds.ts';
 import { runCommand, UsageError } from './terminal/command-line.ts';
 
 const help = `npm run speed -- [--sizes 100,1000,5000] [--bare]
+npm run speed -- --weight [--content DIR]
 
 Makes so many entries in a temporary folder and measures \`check\` and \`build\` on them, each in a process of its own,
 against a floor in the same run: read the files, split them, render the Markdown, write as many bytes of HTML.
 
   --sizes LIST  numbers of entries, with commas (default: 100,1000,5000)
   --bare        also builds the same entries as a bare content-collection site, to compare with
+  --weight      weighs the pages instead: builds a content folder and prints what a browser fetches for the heaviest page
+                of each kind, in kB; texts as gzip sends them, pictures at their widest
+  --content DIR the content folder to weigh (default: content)
 
 Ratios tell more than seconds: another program on the machine slows all rows of a run alike.`;
 
-const command = { name: 'speed', help, options: { sizes: 'value', bare: 'flag' }, takes: null } as const;
+const command = {
+  name: 'speed',
+  help,
+  options: { sizes: 'value', bare: 'flag', weight: 'flag', content: 'value' },
+  takes: null,
+} as const;
 
 /** The moment the measured site is built for; in the middle of its challenge. */
 const now = '2027-06-01T00:00:00Z';
@@ -28,8 +40,16 @@ export function main(argv: readonly string[]): Promise<number> {
       throw new UsageError(
         `The option --sizes takes numbers of entries such as 100,1000, but "${values.sizes}" was given.`,
       );
+    if (values.content !== undefined && !values.weight)
+      throw new UsageError(
+        'The option --content goes with --weight: the speed is measured on made-up entries.',
+      );
     const folder = await realpath(await mkdtemp(join(tmpdir(), 'last-turn-speed-')));
     try {
+      if (values.weight) {
+        process.stdout.write(await weigh(contentFolder(values.content, command.name), join(folder, 'site')));
+        return 0;
+      }
       const runs: Run[] = [];
       for (const size of sizes) runs.push(await measureSize(folder, size, values.bare));
       process.stdout.write(table(runs));
@@ -38,6 +58,27 @@ export function main(argv: readonly string[]): Promise<number> {
     }
     return 0;
   });
+}
+
+async function weigh(content: string, out: string): Promise<string> {
+  await measuredRun('build', [
+    '--content',
+    content,
+    '--out',
+    out,
+    '--site',
+    'https://site.example/',
+    '--now',
+    now,
+  ]);
+  const parts = ['html', 'css', 'script', 'fonts', 'images'] as const;
+  const rows = (await weighedKinds(out, '/')).map(({ kind, pages, heaviest, weight }) => [
+    kind,
+    String(pages),
+    ...parts.map((part) => (weight[part] / 1000).toFixed(1)),
+    heaviest,
+  ]);
+  return aligned([['kind of page', 'pages', ...parts, 'heaviest'], ...rows], [0, 7]);
 }
 
 interface Run {
@@ -95,13 +136,5 @@ function table(runs: readonly Run[]): string {
         '',
       ]);
   });
-  const widths = rows[0]?.map((_, column) => Math.max(...rows.map((row) => row[column]?.length ?? 0))) ?? [];
-  return rows
-    .map((row) =>
-      row.map((cell, column) =>
-        column === 1 ? cell.padEnd(widths[1] ?? 0) : cell.padStart(widths[column] ?? 0),
-      ),
-    )
-    .map((row) => `${row.join('  ')}\n`)
-    .join('');
+  return aligned(rows, [1]);
 }
