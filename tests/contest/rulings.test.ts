@@ -60,9 +60,9 @@ describe('an acceptance', () => {
     expect(judged(spanRule, accepted(1, { asRuled }), spanned(3.003)).status).toBe('accepted');
     const found = judged(spanRule, accepted(1, { asRuled }), spanned(3.004));
     expect(found.status).toBe('provisional');
-    expect(found.stale).toEqual([{ what: 'span', ruled: '3 m', now: '3.004 m' }]);
+    expect(found.stale).toEqual([{ what: 'span', ruled: '3.000 m', now: '3.004 m' }]);
     expect(found.reason).toBe(
-      'accepted on 2027-05-12, but the span was 3 m then and is 3.004 m now: waits for a new ruling',
+      'accepted on 2027-05-12, but the span was 3.000 m then and is 3.004 m now: waits for a new ruling',
     );
   });
 

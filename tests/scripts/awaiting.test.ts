@@ -96,11 +96,12 @@ describe('npm run awaiting', () => {
   it('shows both values where an airframe got lighter behind a ruling', async () => {
     edit('entries/slow-thread-2026/jacquard/entry.md', 'airframe: 1.32 kg', 'airframe: 1.28 kg');
     const out = await told();
-    // Four skeins of 28.0 g and four of 21.5 g are 198 g: 1.518 kg with 1.32 kg of airframe, 1.478 kg with 1.28 kg.
+    // Four skeins of 28.0 g and four of 21.5 g are 198 g: 1.518 kg with 1.32 kg of airframe, 1.478 kg with 1.28 kg;
+    // three digits tell them apart, and the rules write this limit in kg.
     for (const flight of [1, 2, 3, 4])
       expect(out).toMatch(
         new RegExp(
-          `jacquard flight ${flight}, accepted on [-\\d]+: .*the flying mass was 1\\.518 kg then and is 1\\.478 kg now`,
+          `jacquard flight ${flight}, accepted on [-\\d]+: .*the flying mass was 1\\.52 kg then and is 1\\.48 kg now`,
         ),
       );
     expect(out.match(/waits for a new ruling: .*flying mass/g)).toHaveLength(4);

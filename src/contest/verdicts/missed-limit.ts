@@ -3,9 +3,9 @@ import type { Limit } from '../../model/challenge.ts';
 import { significant } from '../../quantities/decimal.ts';
 import { formatMeasured, toUnit } from '../../quantities/format.ts';
 import type { Kind } from '../../quantities/quantity.ts';
-import { findUnit, siUnit, type Unit } from '../../quantities/units.ts';
 import { holds } from '../rules/limit.ts';
 import { kindOf, nameOfFigure } from '../rules/name-of-figure.ts';
+import { unitOfLimit } from '../rules/unit-of-limit.ts';
 
 /** How far a builder's own uncertainty may be stretched: a share of the value. */
 const builderCap = 0.01;
@@ -51,7 +51,11 @@ export function missed(
  * 0.0050 m against at least 2.4 m is inside the measuring error: the ruling decides".
  */
 function insideError(name: string, limit: Limit, value: number, u: number, kind: Kind): string {
-  const { value: shownValue, u: shownU, unit } = formatMeasured(value, u, kind, unitOf(limit, kind).symbol);
+  const {
+    value: shownValue,
+    u: shownU,
+    unit,
+  } = formatMeasured(value, u, kind, unitOfLimit(limit, kind).symbol);
   const behind = unit === '' || kind === 'turns' ? '' : unit === '°' ? unit : ` ${unit}`;
   return `the ${name} of ${shownValue}${behind} ± ${shownU}${behind} against ${limit.written} is inside the measuring error: the ruling decides`;
 }
@@ -69,7 +73,7 @@ export function missedInWords(name: string, limit: Limit, value: number, kind: K
 
 /** The value in the unit of the limit, to four digits or to as many as show that it does not hold. */
 function shownValue(limit: Limit, value: number, kind: Kind): string {
-  const unit = unitOf(limit, kind);
+  const unit = unitOfLimit(limit, kind);
   const inside = toUnit(value, kind, unit.symbol);
   for (let digits = 4; digits < 12; digits++) {
     const rounded = significant(inside, digits);
@@ -82,13 +86,4 @@ function shownValue(limit: Limit, value: number, kind: Kind): string {
 function shown(inside: number, kind: Kind, symbol: string): string {
   if (kind === 'turns' || symbol === '1') return String(inside);
   return symbol === '°' ? `${inside}°` : `${inside} ${symbol}`;
-}
-
-/** The unit that follows a number of the limit: a range may state it behind its second number only. */
-function unitOf(limit: Limit, kind: Kind): Unit {
-  for (const { index } of limit.written.matchAll(/\d(?=\s*[^\d\s])/g)) {
-    const unit = findUnit(kind, limit.written.slice(index + 1).trim());
-    if (unit !== null) return unit;
-  }
-  return siUnit(kind);
 }

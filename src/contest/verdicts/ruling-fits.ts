@@ -1,17 +1,12 @@
-import type { FigureSet } from '../../figures/figure.ts';
 import type { Challenge } from '../../model/challenge.ts';
 import type { Flight, Setup } from '../../model/entry.ts';
 import type { FlightRuling, Inspection, RuledValue } from '../../model/ruling.ts';
-import { significant } from '../../quantities/decimal.ts';
-import { formatQuantity } from '../../quantities/format.ts';
-import { siUnit } from '../../quantities/units.ts';
 import type { Contender } from '../contender.ts';
-import { figureValues } from '../rules/figure-values.ts';
 import { figuresForLimits } from '../rules/figures-for-limits.ts';
-import { kindOf } from '../rules/name-of-figure.ts';
 import { setupOfFlight } from '../rules/setup-of-flight.ts';
 import type { Stale } from '../standing.ts';
 import { valueAsRuled } from './as-ruled.ts';
+import { changeInWords } from './change-in-words.ts';
 import { fitsAsRuled } from './fits-as-ruled.ts';
 import { sameAnswers } from './same-answers.ts';
 
@@ -39,13 +34,13 @@ export function staleOf(
       id === 'setup' ? (setup.id ?? 'none') : valueAsRuled(id, setup.design, contender.junior, figures);
     if (fitsAsRuled(ruled, now)) continue;
     if (isFigure(ruled) && now !== null) moved.push([id, ruled]);
-    else stale.push({ what: id, ruled: inWords(id, ruled, figures), now: inWords(id, now, figures) });
+    else stale.push(changeInWords(challenge, id, ruled, now, figures));
   }
   const byInspection = moved.length > 0 && onlyInspected(contender, flight, setup, moved);
   for (const [id, ruled] of moved) {
     if (byInspection && sameAnswers(challenge, id, ruled, figures)) continue;
     const now = valueAsRuled(id, setup.design, contender.junior, figures);
-    stale.push({ what: id, ruled: inWords(id, ruled, figures), now: inWords(id, now, figures) });
+    stale.push(changeInWords(challenge, id, ruled, now, figures));
   }
   return stale;
 }
@@ -77,21 +72,4 @@ function onlyInspected(
 
 function inOrder(inspections: readonly Inspection[]): readonly Inspection[] {
   return [...inspections].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
-}
-
-function inWords(id: string, value: RuledValue | null, figures: FigureSet): string {
-  const figure = figureValues(figures, id)[0];
-  if (value === null)
-    return figure !== undefined && 'absent' in figure ? `absent: ${figure.absent}` : 'absent';
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  const items = [value].flat();
-  if (items.length === 0) return 'none';
-  return items
-    .map((item) => {
-      if (typeof item !== 'number') return item;
-      if (figure === undefined) return String(significant(item, 6));
-      const kind = kindOf(figure);
-      return formatQuantity(significant(item, 6), kind, siUnit(kind).symbol);
-    })
-    .join(', ');
 }

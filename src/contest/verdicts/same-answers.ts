@@ -1,17 +1,10 @@
 import { type FigureSet, isPresent } from '../../figures/figure.ts';
-import type { Challenge, Limit } from '../../model/challenge.ts';
+import type { Challenge } from '../../model/challenge.ts';
 import type { RuledValue } from '../../model/ruling.ts';
 import { figureValues } from '../rules/figure-values.ts';
 import { holds } from '../rules/limit.ts';
+import { limitsOn } from '../rules/limits-on.ts';
 import { allowedUncertainty, missedBy } from './missed-limit.ts';
-
-/** Every limit on one figure that eligibility and divisions set. */
-function limitsOn(challenge: Challenge, id: string): readonly Limit[] {
-  return [
-    ...challenge.eligibility,
-    ...challenge.divisions.flatMap((division) => division.conditions),
-  ].flatMap((condition) => (condition.kind === 'figure' && condition.figure === id ? [condition.limit] : []));
-}
 
 /**
  * True where every limit and division says the same of a figure as it is now as of the value that was ruled on, with
