@@ -3,9 +3,12 @@ import type { History } from '../contest/history/history.ts';
 import type { ContestResult, JudgedEntry, JudgedFlight } from '../contest/standing.ts';
 import type { FileAccount, ReadPhoto } from '../entries/folder/content.ts';
 import type { Problem } from '../entries/problems/problem.ts';
-import type { FigureSet } from '../figures/figure.ts';
+import type { EnergyAccount } from '../figures/energy-account.ts';
+import type { Figure, FigureSet, PresentFigure } from '../figures/figure.ts';
 import type { NoseBallast } from '../figures/nose-ballasts.ts';
+import type { TimeParts } from '../figures/time-parts.ts';
 import type { Batch } from '../model/batch.ts';
+import type { BenchLogs } from '../model/bench-log.ts';
 import type { Challenge, ChallengeState } from '../model/challenge.ts';
 import type { Entry, Flight, Setup } from '../model/entry.ts';
 import type { Ruling } from '../model/ruling.ts';
@@ -35,7 +38,15 @@ export interface EntryRecord {
   readonly setupFigures: readonly FigureSet[];
   /** Weight in the nose for the usual static margins, in the headline setup. */
   readonly noseBallasts: readonly NoseBallast[];
+  /** Where the energy of the flight of the headline went. */
+  readonly energyAccount: EnergyAccount;
+  /** How far the rubber of each kind of motor was stretched at the launch of that flight. */
+  readonly stretchesAtLaunch: readonly Figure[];
+  /** What the time of the flight of the headline is made of. */
+  readonly timeParts: TimeParts;
   readonly flights: readonly FlightRecord[];
+  /** The bench logs that its motors name, those that could be read. */
+  readonly logs: BenchLogs;
   readonly photos: readonly ReadPhoto[];
   /** Builder's text as safe HTML. */
   readonly html: string;
@@ -54,6 +65,8 @@ export interface ChallengeRecord {
   readonly history: History;
   /** Flights that wait for something, by entry, the oldest first. */
   readonly awaiting: readonly AwaitingEntry[];
+  /** Energy use of every placed model whose figures tell it, the lowest first. */
+  readonly energyUses: readonly PresentFigure[];
   /** By id, sorted by it. */
   readonly entries: readonly EntryRecord[];
   readonly html: string;

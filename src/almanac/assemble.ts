@@ -15,6 +15,7 @@ import type { Builder, Site } from '../model/site.ts';
 import { handWatch } from '../timing/hand-watch.ts';
 import type { Almanac, BuilderRecord, ChallengeRecord } from './almanac.ts';
 import { awaitingOf } from './awaiting/awaiting-of.ts';
+import { energyUsesOf } from './energy-uses.ts';
 import { recordEntry } from './entry-record.ts';
 import { explainPlaces } from './explained-places.ts';
 import { type FiguresOfEntry, figuresOfEntry } from './figures-of-entry.ts';
@@ -140,6 +141,10 @@ function recordChallenge(
       frozen,
     ),
   );
+  const entries = entrants.map((entrant) =>
+    recordEntry(entrant, result.entries.get(entrant.contender.entry.id)!),
+  );
+  const energyUses = whenAsked(() => energyUsesOf(result, entries));
   return {
     challenge,
     state: result.state,
@@ -154,7 +159,10 @@ function recordChallenge(
     get awaiting() {
       return awaiting();
     },
-    entries: entrants.map((entrant) => recordEntry(entrant, result.entries.get(entrant.contender.entry.id)!)),
+    get energyUses() {
+      return energyUses();
+    },
+    entries,
     // The front page shows the site's own text too: their footnotes must not meet.
     html: textOfSection(challenge.body, 'challenge-'),
   };

@@ -25,13 +25,12 @@ export function recordEntry({ read, contender, figures }: Entrant, judged: Judge
   });
   const standsFor = judged.bestCounted ?? judged.bestProvisional;
   const best = flights.find(({ flight }) => flight.number === standsFor);
-  const headline = whenAsked(() =>
-    figures.headline(
-      best === undefined ? null : { flight: best.flight, official: best.judged.official },
-      judged.headlineSetup,
-    ),
-  );
+  const flown = best === undefined ? null : { flight: best.flight, official: best.judged.official };
+  const headline = whenAsked(() => figures.headline(flown, judged.headlineSetup));
+  const account = whenAsked(() => figures.energyAccount(flown, judged.headlineSetup));
+  const stretches = whenAsked(() => figures.stretchesAtLaunch(flown, judged.headlineSetup));
   const ballasts = whenAsked(() => figures.noseBallasts(judged.headlineSetup));
+  const parts = whenAsked(() => figures.timeParts(flown, judged.headlineSetup));
   const html = whenAsked(() => textOfSection(entry.body));
   return {
     entry,
@@ -46,7 +45,17 @@ export function recordEntry({ read, contender, figures }: Entrant, judged: Judge
     get noseBallasts() {
       return ballasts();
     },
+    get energyAccount() {
+      return account();
+    },
+    get stretchesAtLaunch() {
+      return stretches();
+    },
+    get timeParts() {
+      return parts();
+    },
     flights,
+    logs: read.logs,
     photos: read.photos,
     get html() {
       return html();

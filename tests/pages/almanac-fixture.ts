@@ -6,6 +6,7 @@ import type { Design } from '../../src/model/design.ts';
 import type { Entry, Flight } from '../../src/model/entry.ts';
 import type { Kind, Quantity } from '../../src/quantities/quantity.ts';
 import { noHistory } from '../contest/history/no-history.ts';
+import { noTimeParts } from '../no-time-parts.ts';
 
 // An almanac written by hand: every name and number in it is invented. Numbers are chosen so that a page's text can
 // be told without working anything out.
@@ -178,6 +179,10 @@ export function entryRecord(id: string, seconds: number, changes: Partial<Entry>
     figures,
     setupFigures: [figures],
     noseBallasts: [],
+    timeParts: noTimeParts,
+    energyAccount: new Map(),
+    stretchesAtLaunch: [],
+    logs: { thrust: new Map(), torque: new Map() },
     flights: entry.flights.map((one) => ({
       flight: one,
       judged: judged(one.number, seconds, 30),
@@ -268,6 +273,7 @@ export function challengeRecord(
     places: { overall: new Map(), divisions: new Map() },
     history: noHistory,
     awaiting: [],
+    energyUses: [],
     entries,
     html: '<p>Written by the organiser.</p>',
   };

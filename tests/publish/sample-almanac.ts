@@ -8,6 +8,7 @@ import type { Quantity } from '../../src/quantities/quantity.ts';
 import { noHistory } from '../contest/history/no-history.ts';
 import { challenge as bareChallenge } from '../contest/invented-challenge.ts';
 import { bareFlight } from '../invented-flight.ts';
+import { noTimeParts } from '../no-time-parts.ts';
 
 // One entry, invented, with the numbers of the contract's example of a data file; each test changes what it is about.
 
@@ -133,6 +134,10 @@ export const entryRecord: EntryRecord = {
   figures: modelFigures,
   setupFigures: [modelFigures, { entry: modelFigures.entry, motors: [] }],
   noseBallasts: [],
+  timeParts: noTimeParts,
+  energyAccount: new Map(),
+  stretchesAtLaunch: [],
+  logs: { thrust: new Map(), torque: new Map() },
   flights: [{ flight, judged: judgedFlight, figures: { entry: new Map(), motors: [] } }],
   photos: [],
   html: '<p>Built over a winter.</p>',
@@ -173,6 +178,7 @@ export const challengeRecord: ChallengeRecord = {
   places: { overall: new Map(), divisions: new Map() },
   history: noHistory,
   awaiting: [],
+  energyUses: [],
   entries: [entryRecord],
   html: '',
 };
