@@ -8,6 +8,7 @@ import { type GateFault, gate } from '../src/publish/gate.ts';
 import { keptAddresses, writeKeptAddresses } from '../src/publish/keep-addresses.ts';
 import { restore } from '../src/publish/restore.ts';
 import { filesBelow, lastAddresses, refusalToBuildInto } from '../src/publish/site-folder.ts';
+import { writeSitemap } from '../src/publish/sitemap.ts';
 import { type SwapEffects, swap } from '../src/publish/swap.ts';
 import { preparePhotos, withoutPhotos, writePhotos } from '../src/publish/write-photos.ts';
 import { contentFolder } from './folders/content-folder.ts';
@@ -94,6 +95,7 @@ export function main(argv: readonly string[], effects: SwapEffects = { reached: 
       await writePhotos(photos, site);
       await writeFile(join(site, '.nojekyll'), '');
       await writeKeptAddresses(site, keptAddresses(almanac, await filesBelow(site), previous));
+      await writeSitemap(site, await filesBelow(site), address);
       const addresses = addressesOf(await filesBelow(site));
       await writeFile(join(site, addressesFile), addressesText(addresses));
       const faults = await gate({

@@ -14,7 +14,11 @@ export function addressOf(file: string): string {
 /** The addresses that a site promises to keep, sorted, from the files of its folder (relative, with `/`). */
 export function addressesOf(files: readonly string[]): string[] {
   return files
-    .filter((file) => !passing.test(file) && !/^(?:404\.html|addresses\.json|\.nojekyll)$/.test(file))
+    .filter(
+      (file) =>
+        !passing.test(file) &&
+        !/^(?:404\.html|addresses\.json|\.nojekyll|robots\.txt|sitemap\.xml)$/.test(file),
+    )
     .map(addressOf)
     .sort();
 }
@@ -54,6 +58,7 @@ export function promisedPages(almanac: Almanac): PromisedPage[] {
       { address: `/challenges/${challenge.id}/`, why: `the board of ${challenge.id}` },
       { address: `/challenges/${challenge.id}/rules/`, why: `the rules of ${challenge.id}` },
       { address: `/challenges/${challenge.id}/records/`, why: `the records of ${challenge.id}` },
+      { address: `/challenges/${challenge.id}/plot/`, why: `the plot of ${challenge.id}` },
       { address: `/challenges/${challenge.id}/awaiting/`, why: `what ${challenge.id} waits for` },
       { address: `/data/${challenge.id}.json`, why: `the data of ${challenge.id}` },
       { address: `/data/${challenge.id}.csv`, why: `the table of ${challenge.id}` },
