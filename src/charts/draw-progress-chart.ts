@@ -1,5 +1,6 @@
 import { type ChartNames, chartAxes, chartSvg, chartWord } from './chart-parts.ts';
-import type { PlacedMark, ProgressLayout } from './progress-chart.ts';
+import { drawLevel } from './draw-level.ts';
+import type { ProgressLayout } from './progress-chart.ts';
 
 /**
  * A progress chart as SVG text. Beside the classes of every chart: `chart-level target` and `milestone` for the times
@@ -10,7 +11,7 @@ export function drawProgressChart(layout: ProgressLayout, names: ChartNames): st
   const [first, ...rest] = stairs;
   return chartSvg(layout, names, [
     ...chartAxes(layout, up, across),
-    ...marks.map((mark) => level(mark, layout)),
+    ...marks.map((mark) => drawLevel(mark, layout)),
     ...others.map(({ x, y }) => `<circle class="chart-other" cx="${x}" cy="${y}" r="2.5"/>`),
     ...(first === undefined || rest.length === 0
       ? []
@@ -23,8 +24,4 @@ export function drawProgressChart(layout: ProgressLayout, names: ChartNames): st
       name === null ? [] : [chartWord(name.text, name.at.x, name.at.y, name.anchor)],
     ),
   ]);
-}
-
-function level({ kind, y }: PlacedMark, { left, right }: ProgressLayout): string {
-  return `<path class="chart-level ${kind}" d="M${left} ${y}H${right}"/>`;
 }

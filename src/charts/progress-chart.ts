@@ -2,7 +2,8 @@ import type { History } from '../contest/history/history.ts';
 import type { CalendarDate } from '../model/calendar.ts';
 import { type ChartFrame, tenth } from './chart-parts.ts';
 import { type DayTick, dayScale } from './day-scale.ts';
-import { type Box, boxOf, clippedName, meet, type PlacedName } from './placed-name.ts';
+import { type Level, levelsUpTo, type PlacedLevel, placeLevels } from './levels.ts';
+import { type Box, boxOf, type PlacedName } from './placed-name.ts';
 import { linearScale, type Scale } from './scale.ts';
 import type { Point } from './thinned.ts';
 
@@ -28,18 +29,8 @@ export interface ProgressChart {
   readonly steps: readonly TimedDay[];
   /** Every other accepted flight. */
   readonly others: readonly TimedDay[];
-  readonly marks: readonly (Omit<PlacedMark, 'y' | 'name'> & {
-    readonly seconds: number;
-    readonly text: string;
-  })[];
+  readonly marks: readonly Level[];
   readonly words: ProgressWords;
-}
-
-export interface PlacedMark {
-  readonly kind: 'target' | 'milestone';
-  readonly y: number;
-  /** Null where another line is too close for words. */
-  readonly name: PlacedName | null;
 }
 
 export interface ProgressLayout extends ChartFrame {
@@ -52,14 +43,11 @@ export interface ProgressLayout extends ChartFrame {
   readonly stairs: readonly Point[];
   readonly steps: readonly Point[];
   readonly others: readonly Point[];
-  readonly marks: readonly PlacedMark[];
+  readonly marks: readonly PlacedLevel[];
   readonly best: PlacedName | null;
 }
 
 const frame: ChartFrame = { width: 480, height: 320, left: 48, right: 440, top: 34, bottom: 266 };
-
-/** In letters. */
-const longestName = 30;
 
 /**
  * The progress of the best time from the opening to a day, with the target and the milestones: those passed and the
@@ -71,10 +59,8 @@ export function progressChart(
   words: ProgressWords,
 ): ProgressChart {
   const best = history.time.at(-1)?.value ?? 0;
-  const next = history.milestones.find(({ time }) => time > best);
   const dates = [days.opens, days.until, ...history.flights.map(({ flown }) => flown.date)].sort();
   const stepped = new Set(history.time.map(({ flight }) => flight));
-  const { target } = history;
   return {
     first: dates[0]!,
     last: dates.at(-1)!,
@@ -82,18 +68,7 @@ export function progressChart(
     others: history.flights
       .filter((flight) => !stepped.has(flight))
       .map(({ flown, seconds }) => ({ date: flown.date, seconds })),
-    marks: [
-      ...(target === null
-        ? []
-        : [{ kind: 'target' as const, seconds: target.time, text: words.mark(target.time, target.label) }]),
-      ...history.milestones
-        .filter((milestone) => milestone.time <= best || milestone === next)
-        .map(({ time, label }) => ({
-          kind: 'milestone' as const,
-          seconds: time,
-          text: words.mark(time, label),
-        })),
-    ],
+    marks: levelsUpTo(best, history.target, history.milestones, words.mark),
     words,
   };
 }
@@ -124,7 +99,7 @@ export function layOutProgress({ first, last, steps, others, marks, words }: Pro
     stairs,
     steps: corners,
     others: distinct(others.map(place)),
-    marks: placeMarks(marks, scale, stairs, best),
+    marks: placeLevels(marks, scale, frame, best === null ? [] : [boxOf(best)], boxesOf(stairs)),
     best,
   };
 }
@@ -140,52 +115,16 @@ function stairsThrough(corners: readonly Point[], end: number): readonly Point[]
   return top.x < end ? [...stairs, { x: end, y: top.y }] : stairs;
 }
 
-/**
- * Names stand on their lines: where the staircase leaves room, at the left or the right, above or below. Where there is
- * room for no more words, a later name is left to the list beside the chart; the target's comes first.
- */
-function placeMarks(
-  marks: ProgressChart['marks'],
-  scale: Scale,
-  stairs: readonly Point[],
-  best: ProgressLayout['best'],
-): readonly PlacedMark[] {
-  const taken = best === null ? [] : [boxOf(best)];
-  return marks.map(({ kind, seconds, text }) => {
-    const y = tenth(scale.at(seconds));
-    const free = seats(clippedName(text, longestName), y).filter((name) =>
-      taken.every((other) => !meet(boxOf(name), other)),
-    );
-    const name = free.find((seat) => !crossed(boxOf(seat), stairs)) ?? free[0] ?? null;
-    if (name !== null) taken.push(boxOf(name));
-    return { kind, y, name };
-  });
-}
-
-/** Where a name may stand, the best place first. */
-function seats(text: string, y: number): readonly PlacedName[] {
-  const left = { text, anchor: 'start' } as const;
-  const right = { text, anchor: 'end' } as const;
-  const above = tenth(y - 5);
-  const below = tenth(y + 16);
-  return [
-    { ...left, at: { x: frame.left + 6, y: above } },
-    { ...right, at: { x: frame.right, y: above } },
-    { ...right, at: { x: frame.right, y: below } },
-    { ...left, at: { x: frame.left + 6, y: below } },
-  ].filter(({ at }) => at.y < frame.bottom);
-}
-
-/** True where the staircase runs through a box; each of its parts is level or upright. */
-function crossed(box: Box, stairs: readonly Point[]): boolean {
-  return stairs.some((to, index) => {
+/** The room of the staircase; each of its parts is level or upright. */
+function boxesOf(stairs: readonly Point[]): readonly Box[] {
+  return stairs.map((to, index) => {
     const from = stairs[index - 1] ?? to;
-    return meet(box, {
+    return {
       left: Math.min(from.x, to.x) - 1,
       right: Math.max(from.x, to.x) + 1,
       top: Math.min(from.y, to.y) - 1,
       bottom: Math.max(from.y, to.y) + 1,
-    });
+    };
   });
 }
 
