@@ -63,8 +63,9 @@ function flights(one: ForOrganiser, content: ContentOption): string[] {
   return one.awaiting.flatMap(({ entry, name, flights: waiting }) => [
     `${name} (${entry})`,
     ...waiting.flatMap((flight) => [
-      `  flight ${flight.number}, ${time(flight)}, flown ${say.flownOn(flight.date, flight.days)}; ${say.wouldDo(flight.place)}`,
+      `  flight ${flight.number}, ${time(flight)}, flown ${say.flownOn(flight.date, flight.days)}`,
       ...flight.waits.map((wait) => `    waits for ${say.wait(wait)}`),
+      `    ${say.wouldDo(flight.place)}`,
       `    ${rulingCommand(one, entry, flight.number, content)}`,
     ]),
   ]);

@@ -40,6 +40,13 @@ export function raised(text: string): string {
   return text.replace(/(?<=[a-z])2/g, '²').replace(/(?<=[a-z])3/g, '³');
 }
 
+/** A sentence with the powers of units raised where they stand behind a number, and nothing else touched. */
+export function raisedInText(text: string): string {
+  return text.replace(/(?<=\d (?:[a-z]+\/)?(?:mm|cm|dm|m|in|ft))[23]\b/g, (power) =>
+    power === '2' ? '²' : '³',
+  );
+}
+
 /** A space that does not break parts number and unit; a degree sign stands close. */
 export function withUnit(number: string, unit: string): string {
   if (unit === '') return number;

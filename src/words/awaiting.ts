@@ -36,12 +36,13 @@ function wait(one: Wait): string {
   }
 }
 
+/** What an acceptance would do, as a sentence that needs no heading above it. */
 function wouldDo({ before, after }: PlaceIfAccepted): string {
-  if (after === null) return before === null ? 'would not bring a place' : 'would leave it without a place';
-  if (before === null) return `would bring it to ${ordinal(after)}`;
+  if (after === null) return `If accepted, it would ${before === null ? 'have no place' : 'lose its place'}.`;
+  if (before === null) return `If accepted, it would be placed ${ordinal(after)}.`;
   return before === after
-    ? `would stay ${ordinal(after)}`
-    : `would move it from ${ordinal(before)} to ${ordinal(after)}`;
+    ? `If accepted, it would stay ${ordinal(after)}.`
+    : `If accepted, it would move from ${ordinal(before)} to ${ordinal(after)}.`;
 }
 
 export const awaiting = {
@@ -54,12 +55,12 @@ export const awaiting = {
   summary: (flights: number, entries: number) =>
     `${counted(flights, 'flight')} of ${counted(entries, 'aircraft', 'aircraft')}, the longest wait first.`,
   flights: 'Flights that wait',
-  aircraft: 'Aircraft',
-  flightOf: (name: string, flight: number) => `${name}, flight ${flight}`,
+  flightColumn: 'Flight',
+  flight: (flight: number) => `Flight\u00a0${flight}`,
   flown: 'Flown',
   time: 'Time',
   waitsFor: 'What it waits for',
-  ifAccepted: 'If accepted',
+  place: 'Its place',
   days: (days: number) => (days === 0 ? 'today' : `${counted(days, 'day')} ago`),
   flownOn: (date: CalendarDate, days: number) =>
     `${dateInWords(date)}, ${days === 0 ? 'today' : `${counted(days, 'day')} ago`}`,

@@ -73,8 +73,9 @@ describe('npm run awaiting', () => {
       [
         '  Flights that wait',
         '    Jacquard No. 4 (jacquard)',
-        '      flight 5, 51.70 s, flown 24 October 2026, 32 days ago; would stay 11th',
+        '      flight 5, 51.70 s, flown 24 October 2026, 32 days ago',
         '        waits for a ruling',
+        '        If accepted, it would stay 11th.',
         `        npm run ruling -- slow-thread-2026/jacquard 5 accept --by … --seen launch,whole-flight,landing,weighing,span --content ${content}`,
       ].join('\n'),
     );
@@ -179,5 +180,17 @@ describe('the history in git', () => {
     expect(out).toContain(
       `${file} names ${handle}; the earlier files of that handle came from other authors: `,
     );
+  });
+
+  it('says of a history that is cut off that the part before could not be looked at', async () => {
+    commit('amadou-k', '2026-03-20');
+    edit('challenges/slow-thread-2026.md', '  attempt-below: 5 s\n', '  attempt-below: 6 s\n');
+    commit('amadou-k', '2026-09-03');
+    const whole = content;
+    content = join(folder, 'cut');
+    execFileSync('git', ['clone', '--quiet', '--depth', '1', `file://${whole}`, content]);
+    const out = await told();
+    expect(out).toContain('whatever came before its first commit here could not be looked at');
+    expect(out).not.toContain('Rules changed');
   });
 });

@@ -50,12 +50,13 @@ it('tells everything in sections, with what people wrote made safe to print', ()
 
   Flights that wait
     Plover<U+001B>[2J (plover)
-      flight 3, 41.60 s, flown 30 October 2027, 21 days ago; would move it from 7th to 4th
+      flight 3, 41.60 s, flown 30 October 2027, 21 days ago
         waits for a new ruling: ruled on 1 November 2027, and the flying mass was 0.649 kg then and is 0.611 kg now
         waits for evidence: 0 links of 1
         waits for timekeepers: 1 of 2, or a time from the video
         waits for a decision about a limit: the span of 2.01 m is above the limit of at most 2 m, which is inside the measuring error
         waits for an inspection of the span, which would help with that
+        If accepted, it would move from 7th to 4th.
         npm run ruling -- haul/plover 3 accept --by … --seen launch,landing
 
   Entries left out, being looked at
