@@ -3,6 +3,7 @@ import { board } from './words/board.ts';
 import { builder } from './words/builder.ts';
 import { challenge } from './words/challenge.ts';
 import { descriptions } from './words/descriptions.ts';
+import { drawing } from './words/drawing.ts';
 import { entry } from './words/entry.ts';
 import { facts } from './words/facts.ts';
 import { feed } from './words/feed.ts';
@@ -33,6 +34,7 @@ export const words = {
   challenge,
   board,
   awaiting,
+  drawing,
   entry,
   facts,
   rules,

@@ -19,11 +19,7 @@ export const entry = {
   withdrawnReason: (reason: string) => `Reason given: ${reason}`,
   disqualified: (reason: string, by: string, date: CalendarDate) =>
     `The organiser took it out of the standings on ${dateInWords(date)} (${by}): ${reason}`,
-  planDrawing: 'Wing outline',
-  outlinePanels: 'The wing from above, to scale, from the panels as measured.',
-  outlineChord: 'The wing from above, to scale, drawn as a rectangle of its span and mean chord.',
-  outlineNone: 'No chord or area was given, so the wing’s outline cannot be drawn.',
-  outlineName: (name: string) => `Wing outline of ${name}`,
+  planDrawing: 'Plan',
   times: 'Times',
   number: 'No.',
   date: 'Date',
