@@ -1,7 +1,11 @@
 import { awaiting } from './words/awaiting.ts';
 import { board } from './words/board.ts';
+import { boardView } from './words/board-view.ts';
 import { builder } from './words/builder.ts';
+import { card } from './words/card.ts';
 import { challenge } from './words/challenge.ts';
+import { charts } from './words/charts.ts';
+import { compare } from './words/compare.ts';
 import { descriptions } from './words/descriptions.ts';
 import { drawing } from './words/drawing.ts';
 import { entry } from './words/entry.ts';
@@ -14,6 +18,7 @@ import { moved } from './words/moved.ts';
 import { news } from './words/news.ts';
 import { notFound } from './words/not-found.ts';
 import { pages } from './words/pages.ts';
+import { plot } from './words/plot.ts';
 import { records } from './words/records.ts';
 import { rubber } from './words/rubber.ts';
 import { rules } from './words/rules.ts';
@@ -33,6 +38,8 @@ export const words = {
   pages,
   challenge,
   board,
+  card,
+  boardView,
   awaiting,
   drawing,
   entry,
@@ -41,6 +48,9 @@ export const words = {
   builder,
   trim,
   records,
+  charts,
+  plot,
+  compare,
   rubber,
   figures,
   news,

@@ -20,9 +20,16 @@ rooms.entries = Object.keys(rooms).filter((room) => room !== 'drawings');
 rooms.almanac = Object.keys(rooms).filter((room) => room !== 'drawings');
 rooms.charts = Object.keys(rooms).filter((room) => room !== 'drawings');
 rooms.publish = Object.keys(rooms).filter((room) => room !== 'charts' && room !== 'drawings');
-// What runs in a visitor's browser reads the pure rooms, and the charts drawn alike in build and browser.
-rooms.client = [...Object.keys(rooms).filter((room) => !['almanac', 'publish'].includes(room))];
-const site = ['pages', 'layouts', 'components', 'styles', 'words', 'words.ts'];
+// What is set side by side is plain data: numbers, texts and the shape of a drawing.
+rooms.compare = ['quantities', 'drawings'];
+// What runs in a visitor's browser reads the pure rooms, the charts drawn alike in build and browser, and how components
+// write numbers and words.
+rooms.client = [
+  ...Object.keys(rooms).filter((room) => !['almanac', 'publish'].includes(room)),
+  'components',
+  'words',
+];
+const site = ['pages', 'layouts', 'components', 'cards', 'styles', 'words', 'words.ts'];
 for (const room of site) rooms[room] = [...Object.keys(rooms), ...site];
 
 /** Rooms that give the same answer in the command line, the build and the browser. */
@@ -36,6 +43,7 @@ const pure = [
   'figures',
   'contest',
   'drawings',
+  'compare',
 ];
 
 /** The only files of `entries` that may touch Node: the edge where files are read. */

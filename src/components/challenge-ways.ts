@@ -1,5 +1,5 @@
 import { words } from '../words.ts';
-import { awaitingPath, boardPath, recordsPath, rulesPath } from './link.ts';
+import { awaitingPath, boardPath, plotPath, recordsPath, rulesPath } from './link.ts';
 
 /** A page of a challenge, beside its board. */
 export interface ChallengeWay {
@@ -14,6 +14,7 @@ export function challengeWays(challenge: string): ChallengeWay[] {
     { label: words.pages.board, to: boardPath(challenge) },
     { label: words.pages.rules, to: rulesPath(challenge) },
     { label: words.records.menu, to: recordsPath(challenge) },
+    { label: words.plot.menu, to: plotPath(challenge) },
     { label: words.awaiting.menu, to: awaitingPath(challenge) },
   ];
 }

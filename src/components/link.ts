@@ -1,3 +1,5 @@
+import { choiceQuery } from '../compare/address.ts';
+
 /**
  * The address of a page or file of this site, with the base path in front: the one place where it is added.
  * Takes a site path such as `/entries/a/b/` (with or without the first slash).
@@ -21,9 +23,29 @@ export function recordsPath(challenge: string): string {
   return `/challenges/${challenge}/records/`;
 }
 
+/** Site path of a challenge's plot of any two figures. */
+export function plotPath(challenge: string): string {
+  return `/challenges/${challenge}/plot/`;
+}
+
+/** Site path of what such a plot is drawn from; not promised to stay. */
+export function plotDataPath(challenge: string): string {
+  return `/assets/plot/${challenge}.json`;
+}
+
 /** Site path of what a challenge waits for. */
 export function awaitingPath(challenge: string): string {
   return `/challenges/${challenge}/awaiting/`;
+}
+
+/** Site path of aircraft side by side, each as `<challenge>/<entry>`; of the page to choose them on for none. */
+export function comparePath(aircraft: readonly string[] = []): string {
+  return `/compare/${choiceQuery(aircraft)}`;
+}
+
+/** Site path of what a comparison says of one aircraft; not promised to stay. */
+export function compareDataPath(challenge: string, entry: string): string {
+  return `/assets/compare/${challenge}/${entry}.json`;
 }
 
 /** Site path of one aircraft. */

@@ -8,6 +8,7 @@ const kinds: readonly (readonly [string, RegExp])[] = [
   ['board', /^\/challenges\/[^/]+\/$/],
   ['rules', /^\/challenges\/[^/]+\/rules\/$/],
   ['records', /^\/challenges\/[^/]+\/records\/$/],
+  ['plot', /^\/challenges\/[^/]+\/plot\/$/],
   ['awaiting', /^\/challenges\/[^/]+\/awaiting\/$/],
   ['aircraft', /^\/entries\/[^/]+\/[^/]+\/$/],
   ['builders', /^\/builders\/$/],

@@ -43,6 +43,12 @@ export function drawPointedAt(layout: PlotLayout, id: string): string {
   )}`;
 }
 
+/** One mark by itself, for a key: `best`, `marked`, `waiting`, or empty for a plain one. */
+export function markSvg(kind: '' | 'best' | 'marked' | 'waiting'): string {
+  const shape = shapeOf({ x: 8, y: 8, marked: kind === 'marked' }, 4.5);
+  return `<svg class="plot-mark" viewBox="0 0 16 16" aria-hidden="true"><path class="plot-dot ${kind}" d="${shape}"/></svg>`;
+}
+
 const kinds: readonly { readonly kind: string; readonly has: (point: PlacedPoint) => boolean }[] = [
   { kind: '', has: ({ marked, waiting, best }) => !marked && !waiting && !best },
   { kind: ' waiting', has: ({ marked, waiting }) => !marked && waiting },
@@ -52,7 +58,7 @@ const kinds: readonly { readonly kind: string; readonly has: (point: PlacedPoint
   { kind: ' marked best', has: ({ marked, best }) => marked && best },
 ];
 
-function shapeOf({ x, y, marked }: PlacedPoint, size: number): string {
+function shapeOf({ x, y, marked }: Pick<PlacedPoint, 'x' | 'y' | 'marked'>, size: number): string {
   const wide = tenth(size * 1.35);
   return marked
     ? `M${tenth(x - wide)} ${y}l${wide} ${-wide}l${wide} ${wide}l${-wide} ${wide}z`
