@@ -41,8 +41,10 @@ export const drawing = {
   toScale: 'To scale. Solid lines are measured, dashed ones assumed.',
   assumed: (count: number) => `What the drawing takes for granted (${count})`,
   notes,
-  balance: 'balance',
-  neutralPoint: 'neutral point',
+  overlayTitle: (names: readonly string[]) => `${listed(names)} from above, to one scale`,
+  overlayDescription: (spans: readonly string[]) =>
+    `Seen from above, nose up, laid over each other with the quarter-chords of their wings on one line: ${listed(spans)}.`,
+  overlayAligned: 'To one scale, the quarter-chords of the wings on one line.',
   /** The drawing in words, for those who cannot see it. */
   description: (shape: PlanShape, span: string, fromBehind: boolean) =>
     `${[
