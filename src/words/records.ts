@@ -1,11 +1,5 @@
 import type { CalendarDate } from '../model/calendar.ts';
-import { counted, dateInWords } from './texts.ts';
-
-const shortMonths = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
-
-function shortMonth(date: CalendarDate): string {
-  return shortMonths[Number(date.slice(5, 7)) - 1] ?? date;
-}
+import { counted, dateInWords, shortDate, shortMonth } from './texts.ts';
 
 export const records = {
   menu: 'Records',
@@ -82,7 +76,7 @@ export const records = {
       first === last ? dateInWords(first) : `${dateInWords(first)} to ${dateInWords(last)}`,
     // A January is named by its year, so that a season over the turn of the year can be read.
     tick: (date: CalendarDate, names: 'month' | 'day') => {
-      if (names === 'day') return `${Number(date.slice(8))} ${shortMonth(date)}`;
+      if (names === 'day') return shortDate(date);
       return date.slice(5, 7) === '01' ? date.slice(0, 4) : shortMonth(date);
     },
     mark: (time: string, label: string | null) => (label === null ? `Target ${time}` : `${time} · ${label}`),

@@ -23,6 +23,19 @@ export function dateInWords(date: CalendarDate): string {
   return day === undefined ? `${name} ${year}` : `${Number(day)} ${name} ${year}`;
 }
 
+const shortMonths = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/** The month of a date for the axis of a chart, such as "Mar"; anything that has none stays as it was written. */
+export function shortMonth(date: CalendarDate): string {
+  return shortMonths[Number(date.slice(5, 7)) - 1] ?? date;
+}
+
+/** A date for the axis of a chart, such as "9 May"; "May" where its day is not told. */
+export function shortDate(date: CalendarDate): string {
+  const day = date.slice(8, 10);
+  return day === '' ? shortMonth(date) : `${Number(day)} ${shortMonth(date)}`;
+}
+
 /** "a", "a and b", "a, b and c". */
 export function listed(items: readonly string[], joint: 'and' | 'or' = 'and'): string {
   if (items.length < 2) return items[0] ?? '';
