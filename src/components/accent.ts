@@ -13,9 +13,15 @@ const enoughInTheDark = 6;
 /** A style sheet that sets the club's accent in both schemes, moved towards ink until text in it can be read. */
 export function accentStyle(accent: string | null): string {
   const base = parseColour(accent ?? ownAccent) ?? parseColour(ownAccent)!;
-  const light = readable(base, parseColour(paper.light)!, 0, enough);
+  const light = accentOnPaper(accent);
   const dark = readable(base, parseColour(paper.dark)!, 255, enoughInTheDark);
   return `:root{--club:${light}}\n@media (prefers-color-scheme:dark){:root{--club:${dark}}}\n@media print{:root{--club:${light}}}\n`;
+}
+
+/** The club's accent as it stands on paper; the site's own where a club names none. */
+export function accentOnPaper(accent: string | null): string {
+  const base = parseColour(accent ?? ownAccent) ?? parseColour(ownAccent)!;
+  return readable(base, parseColour(paper.light)!, 0, enough);
 }
 
 type Colour = readonly [number, number, number];

@@ -1,7 +1,8 @@
 import { createHash } from 'node:crypto';
-import { mkdir, readFile, rename, stat, writeFile } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { readFile } from 'node:fs/promises';
+import { basename, join } from 'node:path';
 import sharp from 'sharp';
+import { keepFile } from './kept-file.ts';
 import type { PhotoVariant } from './photo-variants.ts';
 
 const webp = { quality: 80, effort: 4 } as const;
@@ -23,23 +24,12 @@ const making = createHash('sha256')
  */
 export async function encodePhoto(original: string, variant: PhotoVariant, cache: string): Promise<string> {
   const file = join(cache, making, basename(variant.path));
-  if (await exists(file)) return file;
-  const picture = sharp(await readFile(original), { sequentialRead: true })
-    .autoOrient()
-    .resize({ width: variant.width, height: variant.height, fit: 'fill' })
-    .flatten({ background: '#ffffff' });
-  const bytes = await (variant.format === 'webp' ? picture.webp(webp) : picture.jpeg(jpeg)).toBuffer();
-  await mkdir(dirname(file), { recursive: true });
-  // Written beside and renamed: a killed build leaves no half picture for the next one to find.
-  const beside = `${file}.${process.pid}`;
-  await writeFile(beside, bytes);
-  await rename(beside, file);
+  await keepFile(file, async () => {
+    const picture = sharp(await readFile(original), { sequentialRead: true })
+      .autoOrient()
+      .resize({ width: variant.width, height: variant.height, fit: 'fill' })
+      .flatten({ background: '#ffffff' });
+    return (variant.format === 'webp' ? picture.webp(webp) : picture.jpeg(jpeg)).toBuffer();
+  });
   return file;
-}
-
-async function exists(file: string): Promise<boolean> {
-  return stat(file).then(
-    (found) => found.size > 0,
-    () => false,
-  );
 }
