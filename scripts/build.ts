@@ -3,6 +3,7 @@ import { homedir, tmpdir } from 'node:os';
 import { join, resolve, sep } from 'node:path';
 import type { Almanac } from '../src/almanac/almanac.ts';
 import { readAlmanac } from '../src/almanac/read-almanac.ts';
+import { writeCards } from '../src/cards/write-cards.ts';
 import { addressesFile, addressesOf, addressesText, readAddresses } from '../src/publish/addresses.ts';
 import { type GateFault, gate } from '../src/publish/gate.ts';
 import { keptAddresses, writeKeptAddresses } from '../src/publish/keep-addresses.ts';
@@ -93,6 +94,7 @@ export function main(argv: readonly string[], effects: SwapEffects = { reached: 
     try {
       const site = await renderSite(almanac, address, folder);
       await writePhotos(photos, site);
+      await writeCards(almanac, join(cacheFolder(), 'cards'), site);
       await writeFile(join(site, '.nojekyll'), '');
       await writeKeptAddresses(site, keptAddresses(almanac, await filesBelow(site), previous));
       await writeSitemap(site, await filesBelow(site), address);
