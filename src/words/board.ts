@@ -4,6 +4,7 @@ export const board = {
   standings: 'Standings',
   divisions: 'Divisions',
   division: (name: string) => `Division: ${name}`,
+  aircraftIn: (count: number) => counted(count, 'aircraft', 'aircraft'),
   emptyDivisions: (names: readonly string[]) =>
     `No aircraft has a counted flight yet in ${names.length === 1 ? 'this division' : 'these divisions'}: ${listed(names)}.`,
   place: 'Place',
@@ -11,7 +12,7 @@ export const board = {
   builders: 'Builders',
   time: 'Time',
   score: 'Score',
-  flights: 'Flight no.',
+  flights: 'Flights counted',
   noneYet: 'No flight counts yet.',
   noEntries: 'No aircraft has been entered yet.',
   target: (time: string, label: string | null) =>
@@ -23,7 +24,10 @@ export const board = {
   withinMark: '≈',
   withinExplained:
     'The times of these aircraft differ by no more than the watches can tell apart (twice the combined standard uncertainty of both scores). The order stands; the difference may not.',
-  why: 'How it came about',
+  why: (place: number) => `How place ${place} came about`,
+  whyExplained: 'The mark beside a name unfolds how its place came about.',
+  reachedMark: '✓',
+  reachedExplained: 'The target was reached in a counted flight.',
   provisionalMark: 'provisional',
   provisionalExplained: 'A provisional score rests on a flight that waits for the organiser’s ruling.',
   uncertaintyExplained: 'The ± of each time and figure stands on the aircraft’s page.',
