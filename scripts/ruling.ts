@@ -4,31 +4,29 @@ import { entrantsOf } from '../src/almanac/assemble.ts';
 import { sealFlights } from '../src/almanac/seal-flights.ts';
 import { todayIn } from '../src/almanac/today.ts';
 import { judge } from '../src/contest/judge.ts';
-import { factsAsRuled } from '../src/contest/verdicts/as-ruled.ts';
 import type { Content } from '../src/entries/folder/content.ts';
 import { readContent } from '../src/entries/folder/read-folder.ts';
-import type { Change } from '../src/entries/write/after.ts';
-import { addInspection, disqualify } from '../src/entries/write/rule-entry.ts';
-import { ruleFlight } from '../src/entries/write/rule-flight.ts';
-import type { Ruling } from '../src/model/ruling.ts';
 import { contentFolder } from './folders/content-folder.ts';
 import { buildInstant } from './site/build-instant.ts';
 import { runCommand } from './terminal/command-line.ts';
 import { printProblems } from './terminal/print-problems.ts';
 import { ruledFile, writeWhole } from './terminal/ruled-file.ts';
-import { type Asked, askedFor, options, type Values, whoDecides } from './terminal/ruling-asked.ts';
+import { type Asked, askedFor, options, whoDecides } from './terminal/ruling-asked.ts';
+import { decisionFor } from './terminal/ruling-decision.ts';
+import { remarksOn } from './terminal/ruling-remarks.ts';
 import { CannotRule, type Subject, subjectOf } from './terminal/ruling-subject.ts';
 import { effectText } from './terminal/ruling-text.ts';
 
 const help = `npm run ruling -- <challenge>/<entry> <flight> accept|refuse|void --by HANDLE [options]
 npm run ruling -- <challenge>/<entry> inspect --by HANDLE [--span …] [--wing-area …] [--airframe …] [--rubber …] [--balance …]
-npm run ruling -- <challenge>/<entry> disqualify --by HANDLE --reason TEXT
+npm run ruling -- <challenge>/<entry> disqualify|reinstate --by HANDLE --reason TEXT
 
 Writes a decision into rulings/<challenge>/<entry>.md, sealed, and says what it brings about. A flight ruled before keeps its
-earlier verdict on record. Everything else in the file stays as it is written.
+earlier verdict on record; a disqualification that is lifted is kept in words below the fields. Everything else in the file
+stays as it is written.
 
   --by HANDLE        who decides, or who measured
-  --reason TEXT      why, fit for a public page; refuse, void and disqualify ask for one
+  --reason TEXT      why, fit for a public page; refuse, void, disqualify and reinstate ask for one
   --date DAY         the day of the decision (else that of --now or SOURCE_DATE_EPOCH, else today at the challenge's place)
   --time "43.1 s"    accept only: an official time, taken as it is
   --seen A,B         what the evidence showed, such as launch,whole-flight,landing
@@ -57,15 +55,15 @@ export function main(argv: readonly string[]): Promise<number> {
     try {
       const subject = subjectOf(content, named);
       const date = values.date ?? todayIn(now, subject.challenge.timeZone);
-      const changes = changesFor(subject, asked, values, { by, date });
+      const decision = decisionFor(subject, asked, values, { by, date });
       const old = subject.isThere ? await readFile(join(folder, subject.file), 'utf8') : '---\n---\n';
-      const { text, ruling, next } = ruledFile(content, subject, old, changes);
+      const { text, ruling, next } = ruledFile(content, subject, old, decision);
       if (values['dry-run'])
         process.stdout.write(`Nothing is written. ${subject.file} would be:\n\n${text}\n`);
       else await writeWhole(join(folder, subject.file), text);
       process.stdout.write(`${headline(subject, asked, values['dry-run'])} by ${by}, dated ${date}.\n`);
       process.stdout.write(effect(content, next, subject, asked, todayIn(now, subject.challenge.timeZone)));
-      process.stdout.write(unseen(subject, asked, ruling));
+      process.stdout.write(remarksOn(subject, asked, ruling));
       if (!values['dry-run']) process.stdout.write(`Written to ${subject.file}.\n`);
       return 0;
     } catch (fault) {
@@ -77,63 +75,11 @@ export function main(argv: readonly string[]): Promise<number> {
   });
 }
 
-function changesFor(
-  { challenge, entrant }: Subject,
-  asked: Asked,
-  values: Values,
-  { by, date }: { readonly by: string; readonly date: string },
-): Change[] {
-  const { contender, read } = entrant;
-  const { entry, ruling } = contender;
-  if (asked.is === 'inspect')
-    return addInspection({
-      date,
-      by,
-      span: values.span ?? null,
-      'wing-area': values['wing-area'] ?? null,
-      airframe: values.airframe ?? null,
-      rubber: values.rubber ?? null,
-      balance: values.balance ?? null,
-    });
-  if (asked.is === 'disqualify') {
-    const already = ruling?.disqualified ?? null;
-    if (already !== null)
-      throw new CannotRule(
-        `"${entry.name}" is disqualified already, since ${already.date} by ${already.by}: ${already.reason} To lift or change that, edit the file by hand.`,
-      );
-    return disqualify({ reason: values.reason ?? '', by, date });
-  }
-  const flight = entry.flights.find(({ number }) => number === asked.flight);
-  const seal = sealFlights(read).get(asked.flight);
-  if (flight === undefined || seal === undefined) {
-    const has = entry.flights.map(({ number }) => number).join(', ');
-    throw new CannotRule(
-      `"${entry.name}" has no flight ${asked.flight}; it has ${has === '' ? 'no flights at all' : `the flights ${has}`}.`,
-    );
-  }
-  const decision = {
-    verdict: asked.verdict,
-    time: values.time ?? null,
-    reason: values.reason ?? null,
-    by,
-    second: values.second ?? null,
-    date,
-    received: values.received ?? null,
-    seen: values.seen?.split(',').map((word) => word.trim()) ?? null,
-    kept: values.kept ?? null,
-  };
-  return ruleFlight(ruling, asked.flight, decision, {
-    seal,
-    facts: factsAsRuled(challenge, contender, flight),
-  });
-}
-
 function headline({ entrant }: Subject, asked: Asked, isDryRun: boolean): string {
   const { name } = entrant.contender.entry;
   const is = isDryRun ? 'would be' : 'is';
-  return asked.is === 'flight'
-    ? `Flight ${asked.flight} of "${name}" ${is} ruled ${asked.verdict}`
-    : `"${name}" ${is} ${asked.is === 'inspect' ? 'inspected' : 'disqualified'}`;
+  if (asked.is === 'flight') return `Flight ${asked.flight} of "${name}" ${is} ruled ${asked.verdict}`;
+  return `"${name}" ${is} ${{ inspect: 'inspected', disqualify: 'disqualified', reinstate: 'reinstated' }[asked.is]}`;
 }
 
 function effect(
@@ -154,14 +100,4 @@ function effect(
   const { id, name } = entrant.contender.entry;
   const flight = asked.is === 'flight' ? asked.flight : null;
   return effectText({ entry: id, name, before: judged(content), after: judged(next), flight });
-}
-
-/** What the challenge asks the evidence to show and the acceptance does not say was seen. */
-function unseen({ challenge }: Subject, asked: Asked, ruling: Ruling): string {
-  if (asked.is !== 'flight' || asked.verdict !== 'accepted') return '';
-  const seen = ruling.flights.find(({ flight }) => flight === asked.flight)?.seen ?? [];
-  const missing = challenge.flying.evidence.shows.filter((word) => !seen.includes(word));
-  return missing.length === 0
-    ? ''
-    : `Not in \`seen\`, and asked for by the challenge: ${missing.join(', ')}.\n`;
 }

@@ -4,21 +4,29 @@ import type { Content } from '../../src/entries/folder/content.ts';
 import { readSource } from '../../src/entries/source/read-source.ts';
 import { splitFile } from '../../src/entries/source/split-file.ts';
 import { understandRuling } from '../../src/entries/understand/ruling.ts';
+import { addParagraph } from '../../src/entries/write/add-paragraph.ts';
 import type { Change } from '../../src/entries/write/after.ts';
 import { rewrite } from '../../src/entries/write/rewrite.ts';
 import type { Ruling } from '../../src/model/ruling.ts';
 import { CannotRule, type Subject } from './ruling-subject.ts';
+
+/** What a decision does to the file of its entry: fields that change, and a paragraph for what no field is made for. */
+export interface Decision {
+  readonly changes: readonly Change[];
+  readonly remark: string | null;
+}
 
 /** The file with its changes, read again as the site will read it. Throws CannotRule where it would not be read. */
 export function ruledFile(
   content: Content,
   { challenge, entrant, file }: Subject,
   old: string,
-  changes: readonly Change[],
+  { changes, remark }: Decision,
 ): { readonly text: string; readonly ruling: Ruling; readonly next: Content } {
   const rewritten = rewrite(file, old, changes);
   if (!rewritten.ok) throw new CannotRule(rewritten.why, rewritten.problems);
-  const { source, problems } = readSource(file, rewritten.text, splitFile);
+  const text = remark === null ? rewritten.text : addParagraph(rewritten.text, remark);
+  const { source, problems } = readSource(file, text, splitFile);
   const entry = entrant.contender.entry.id;
   const read = source === null ? null : understandRuling(source, { challenge: challenge.id, entry });
   if (source === null || read === null || read.ruling === null) {
@@ -32,7 +40,7 @@ export function ruledFile(
   );
   const ruling = read.ruling;
   return {
-    text: rewritten.text,
+    text,
     ruling,
     next: { ...content, rulings: [...others, { value: ruling, source }] },
   };

@@ -33,13 +33,16 @@ const aboutFlight = ['time', 'seen', 'received', 'second', 'kept'] as const;
 export type Asked =
   | { readonly is: 'flight'; readonly flight: number; readonly verdict: Verdict }
   | { readonly is: 'inspect' }
-  | { readonly is: 'disqualify' };
+  | { readonly is: 'disqualify' }
+  | { readonly is: 'reinstate' };
 
 /** What the words behind the entry ask for. Throws a UsageError for what cannot be meant, or not with these options. */
 export function askedFor(words: readonly string[], values: Values): Asked {
   const [first = '', second, more] = words;
   const asked =
-    first === 'inspect' || first === 'disqualify' ? ({ is: first } as const) : aFlight(first, second);
+    first === 'inspect' || first === 'disqualify' || first === 'reinstate'
+      ? ({ is: first } as const)
+      : aFlight(first, second);
   if (more !== undefined || (asked.is !== 'flight' && second !== undefined))
     throw new UsageError(`"${more ?? second}" is one word too many; put quotes around a value with spaces.`);
   const needless: readonly (keyof Values)[] =
@@ -55,8 +58,8 @@ export function askedFor(words: readonly string[], values: Values): Asked {
     throw new UsageError(
       `An inspection needs at least one measure: ${measures.map((measure) => `--${measure}`).join(', ')}.`,
     );
-  const isGrave = asked.is === 'disqualify' || (asked.is === 'flight' && asked.verdict !== 'accepted');
-  if (isGrave && values.reason === undefined)
+  const needsReason = asked.is === 'flight' ? asked.verdict !== 'accepted' : asked.is !== 'inspect';
+  if (needsReason && values.reason === undefined)
     throw new UsageError(
       `\`${second ?? first}\` needs a reason that the builder can read, such as --reason "The landing is not on the video."`,
     );
@@ -68,7 +71,7 @@ export function askedFor(words: readonly string[], values: Values): Asked {
 function aFlight(number: string, word: string | undefined): Asked {
   if (!/^[1-9]\d{0,5}$/.test(number))
     throw new UsageError(
-      `After the entry stands the number of a flight, \`inspect\` or \`disqualify\`, but ${number === '' ? 'nothing' : `"${number}"`} was given.`,
+      `After the entry stands the number of a flight, \`inspect\`, \`disqualify\` or \`reinstate\`, but ${number === '' ? 'nothing' : `"${number}"`} was given.`,
     );
   const verdict = Object.hasOwn(verdicts, word ?? '') ? verdicts[word ?? ''] : undefined;
   if (verdict === undefined)

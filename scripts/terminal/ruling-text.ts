@@ -1,4 +1,5 @@
 import type { ContestResult, JudgedFlight } from '../../src/contest/standing.ts';
+import type { Ruling } from '../../src/model/ruling.ts';
 import { status as statusWords } from '../../src/words/vocabulary.ts';
 
 /** An entry under its rulings before and after a new one. */
@@ -38,4 +39,15 @@ function placeText(entry: string, name: string, before: ContestResult, after: Co
   }
   if (was === is) return `"${name}" keeps place ${is}.`;
   return `"${name}" has place ${is}${was === null ? ', and had none' : ` (was: ${was})`}.`;
+}
+
+type Disqualified = NonNullable<Ruling['disqualified']>;
+
+/** What stays on record of a disqualification that is lifted, in words. */
+export function liftedText(disqualified: Disqualified, lifted: Disqualified): string {
+  return `Disqualified on ${disqualified.date} by ${disqualified.by}: ${sentence(disqualified.reason)} Lifted on ${lifted.date} by ${lifted.by}: ${sentence(lifted.reason)}`;
+}
+
+function sentence(text: string): string {
+  return /[.!?]$/.test(text) ? text : `${text}.`;
 }

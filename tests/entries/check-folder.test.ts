@@ -104,6 +104,32 @@ describe('between files', () => {
     ]);
   });
 
+  it('nobody rules on a flight before it was flown, or had it in hand', async () => {
+    const files = (ruling: string) => ({
+      'entries/haul/plover/entry.md': entryFile(
+        'Plover',
+        'flights: [{ number: 2, date: 2027-05-09, time: 12 s }]',
+      ),
+      'rulings/haul/plover.md': `---\nflights:\n  - { flight: 2, verdict: refused, reason: Not seen., by: otter, ${ruling} }\n---\n`,
+    });
+    expect((await contentOf(files('date: 2027-05-04'))).problems).toMatchObject([
+      {
+        code: 'ruled-before-flight',
+        severity: 'warning',
+        line: 3,
+        column: 72,
+        message:
+          'Flight 2 of "Plover" is ruled on 2027-05-04, before it was flown on 2027-05-09. Correct whichever day is wrong.',
+        related: { file: 'entries/haul/plover/entry.md', line: 8 },
+      },
+    ]);
+    expect((await problemsOf(files('date: 2027-05-12, received: 2027-04-30')))[0]?.message).toContain(
+      'Flight 2 of "Plover" is handed in on 2027-04-30, before it was flown on 2027-05-09.',
+    );
+    // Ruled on at once on the other side of the date line, where it is still the day before.
+    expect(await problemsOf(files('date: 2027-05-08'))).toEqual([]);
+  });
+
   it('an acceptance names all that the evidence must show, until the challenge is final', async () => {
     const files = {
       'challenges/haul.md':

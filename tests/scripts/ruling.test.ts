@@ -182,6 +182,60 @@ describe('a whole entry', () => {
   });
 });
 
+describe('a disqualification', () => {
+  it('is lifted: the fields forget it, the words below keep it, the place is back', async () => {
+    write(
+      rulings(),
+      `---\nflights: [{ flight: 1, verdict: accepted, by: otter, date: 2027-05-30, seal: ${seal}, ${facts} }]\n` +
+        'disqualified: { reason: A stabiliser was carried, by: otter, date: 2027-05-31 }\n---\nSeen on site.\n',
+    );
+    const { code, out } = await ruling(
+      'summer/moth',
+      'reinstate',
+      '--by',
+      'heron',
+      '--reason',
+      'It was\nballast.',
+    );
+    expect(code).toBe(0);
+    expect(out).toContain('"Moth" is reinstated by heron, dated 2027-06-01.\n');
+    expect(out).toContain('"Moth" has place 1, and had none.\n');
+    expect(written()).toBe(
+      `---\nflights: [{ flight: 1, verdict: accepted, by: otter, date: 2027-05-30, seal: ${seal}, ${facts} }]\n---\n` +
+        'Seen on site.\n\nDisqualified on 2027-05-31 by otter: A stabiliser was carried. ' +
+        'Lifted on 2027-06-01 by heron: It was ballast.\n',
+    );
+  });
+
+  it('that is all there is leaves a file that is read, and can be imposed again', async () => {
+    await ruling('summer/moth', 'disqualify', '--by', 'otter', '--reason', 'Ballast missing.');
+    await ruling('summer/moth', 'reinstate', '--by', 'heron', '--reason', 'It was found.');
+    const { code } = await ruling('summer/moth', 'disqualify', '--by', 'otter', '--reason', 'It was lead.');
+    expect(code).toBe(0);
+    expect(written()).toContain('disqualified: { reason: It was lead., by: otter, date: 2027-06-01 }');
+    expect(written()).toContain('Lifted on 2027-06-01 by heron: It was found.\n');
+  });
+
+  it('that there is none of is not lifted', async () => {
+    const { code, error } = await ruling('summer/moth', 'reinstate', '--by', 'heron', '--reason', 'x');
+    expect({ code, error }).toEqual({
+      code: 1,
+      error: '"Moth" is not disqualified: there is nothing to lift.\n',
+    });
+  });
+});
+
+describe('a day before the flight', () => {
+  it('is said of the decision and of the handing in', async () => {
+    const told = await ruling('summer/moth', '1', 'accept', '--by', 'otter', '--date', '2027-05-20');
+    expect(told.out).toContain('The flight is dated 2027-05-22, after 2027-05-20: correct whichever day');
+    const early = await ruling('summer/moth', '1', 'accept', '--by', 'otter', '--received', '2027-05-01');
+    expect(early.out).toContain('The flight is dated 2027-05-22, after 2027-05-01');
+    const right = await ruling('summer/moth', '1', 'accept', '--by', 'otter', '--received', '2027-05-22');
+    expect(right.out).not.toContain('is dated');
+  });
+});
+
 describe('a dry run', () => {
   it('prints the file as it would be and writes nothing', async () => {
     const { out } = await ruling(
@@ -231,7 +285,7 @@ describe('nothing is ruled', () => {
       'a number that is none',
       ['summer/moth', 'one', 'accept', '--by', 'o'],
       2,
-      'After the entry stands the number of a flight, `inspect` or `disqualify`, but "one" was given.',
+      'After the entry stands the number of a flight, `inspect`, `disqualify` or `reinstate`, but "one" was given.',
     ],
     [
       'another word',
@@ -256,6 +310,12 @@ describe('nothing is ruled', () => {
       ['summer/moth', '1', 'refuse', '--by', 'o'],
       2,
       '`refuse` needs a reason that the builder can read, such as --reason "The landing is not on the video."',
+    ],
+    [
+      'a lifting without a reason',
+      ['summer/moth', 'reinstate', '--by', 'o'],
+      2,
+      '`reinstate` needs a reason that the builder can read',
     ],
     [
       'a void flight with a time',

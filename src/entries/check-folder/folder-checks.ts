@@ -3,6 +3,7 @@ import { evidenceNotSeen } from './evidence-not-seen.ts';
 import { evidenceOnce } from './evidence-once.ts';
 import type { FolderCheck } from './folder-check.ts';
 import { formerNameTaken } from './former-name-taken.ts';
+import { ruledBeforeFlight } from './ruled-before-flight.ts';
 import { ruledByBuilder } from './ruled-by-builder.ts';
 import { siteFileMissing } from './site-file-missing.ts';
 import { stripOfBatch } from './strip-of-batch.ts';
@@ -21,6 +22,7 @@ export const folderChecks: readonly FolderCheck[] = [
   unknownEntry,
   unknownFlight,
   ruledByBuilder,
+  ruledBeforeFlight,
   evidenceNotSeen,
   unknownBatch,
   unknownReference,

@@ -153,6 +153,7 @@ export const problemCodes = {
   'photo-location': warning('A photo carries the place where it was taken.'),
 
   // The text
+  'text-as-written': warning('A text has too much in it to be read as Markdown.'),
   'table-not-read': warning('The head of a table and its row of hyphens differ in their cells.'),
 
   // Logs
@@ -171,6 +172,7 @@ export const problemCodes = {
   'unknown-entry': error('file', 'A ruling belongs to an entry that does not exist.'),
   'unknown-flight': error('nothing', 'A ruling names a flight that the entry does not have.'),
   'ruled-by-builder': warning('A flight is ruled by one of the builders of its model.'),
+  'ruled-before-flight': warning('A flight is ruled on, or handed in, before the day on which it was flown.'),
   'evidence-not-seen': note('An acceptance does not name everything that the evidence must show.'),
   'unknown-batch': error('nothing', 'A motor names a batch of rubber that does not exist.'),
   'unknown-round': error('nothing', 'A flight names a round that its challenge does not have.'),

@@ -25,3 +25,8 @@ export function disqualify(decision: {
 }): Change[] {
   return [{ do: 'set', at: ['disqualified'], value: { ...decision } }];
 }
+
+/** The changes that give an entry its places back. */
+export function reinstate(): Change[] {
+  return [{ do: 'remove', at: ['disqualified'] }];
+}
