@@ -40,6 +40,8 @@ export async function gate(input: GateInput): Promise<GateFault[]> {
     const text = await readFile(join(input.folder, file), 'utf8');
     faults.push(...machinePaths(file, text, input.privatePaths, written));
     if (file.endsWith('.html')) faults.push(...faultsOfPage(file, text, links, written));
+    if (file.endsWith('.css'))
+      faults.push(...links.brokenOn(file, { links: linksOfStyle(text), ids: new Set() }).values());
   }
   return [...faults, ...(await links.missingFragments())];
 }
@@ -119,6 +121,16 @@ function machinePaths(
 }
 
 const notText = /\b(?:NaN|undefined|Infinity)\b|\[object \w+\]/;
+
+/** What a style sheet asks for: fonts, pictures, other style sheets. */
+function linksOfStyle(css: string): ReadonlySet<string> {
+  const asked = css.matchAll(
+    /\burl\(\s*(?:"([^"]*)"|'([^']*)'|([^"')\s]*))\s*\)|@import\s+["']([^"']*)["']/gi,
+  );
+  return new Set(
+    [...asked].map(([, double, single, bare, sheet]) => double ?? single ?? bare ?? sheet ?? ''),
+  );
+}
 
 function faultsOfPage(file: string, html: string, links: LinkFollower, written: WrittenText): GateFault[] {
   const broken = links.brokenOn(file, glanceAt(html));

@@ -18,6 +18,7 @@ beforeEach(() => {
     'challenges/long-haul/rules/index.html',
     'challenges/long-haul/records/index.html',
     'challenges/long-haul/awaiting/index.html',
+    'challenges/long-haul/plot/index.html',
     'entries/long-haul/reedling/index.html',
   ])
     write(file, page('Long Haul'));
@@ -114,6 +115,20 @@ describe('the gate', () => {
     ]);
     write('data/long-haul.json', '{"file":"https://host.example/home/maker/last-turn/"}');
     expect(await faults()).toEqual([]);
+  });
+
+  it('follows what style sheets ask for, from where they stand', async () => {
+    write('assets/there.woff2', '');
+    write(
+      'assets/site.css',
+      '@font-face{src:url(there.woff2)format("woff2"),url("data:font/woff2;base64,AA")}',
+    );
+    expect(await faults()).toEqual([]);
+    write('assets/site.css', '@import "more.css";a{background:url( \'/club/p/gone.png\' )}');
+    expect(await faults()).toEqual([
+      'link-broken: The page /assets/site.css links to more.css, where there is nothing.',
+      'link-broken: The page /assets/site.css links to /club/p/gone.png, where there is nothing.',
+    ]);
   });
 
   it('keeps the addresses of the last build', async () => {
