@@ -3,9 +3,9 @@ import type { Parent, Root as Text } from 'mdast';
 import rehypeSanitize, { defaultSchema, type Options as Schema } from 'rehype-sanitize';
 import rehypeStringify from 'rehype-stringify';
 import { remark } from 'remark';
-import remarkGfm from 'remark-gfm';
 import remarkRehype from 'remark-rehype';
 import { visit } from 'unist-util-visit';
+import { readMarkdown } from './read-markdown.ts';
 
 /**
  * What people's own text may become. Raw HTML never gets this far, so ids and names come from footnotes only and need no
@@ -87,7 +87,6 @@ function prefixIds() {
 
 function pipeline(headingShift: number) {
   return remark()
-    .use(remarkGfm)
     .use(picturesAsWords)
     .use(shiftHeadings(headingShift))
     .use(remarkRehype, { clobberPrefix: 'n-' })
@@ -109,19 +108,15 @@ export type Markdown = (text: string, idPrefix?: string) => string;
 /**
  * Makes a renderer of people's own Markdown (CommonMark, tables, footnotes, task lists). What it gives is safe to put into
  * a page: raw HTML is dropped, links lead to http, https, mailto or stay on the site, a picture becomes its words.
- * A text nested too deeply to be read comes back as it was written.
+ * A text that has too much in it to be read as Markdown (`markdown-limits.ts`) comes back as it was written.
  */
 export function createMarkdown(options: MarkdownOptions = {}): Markdown {
   const processor = pipeline(options.headingShift ?? 1);
   return (text, idPrefix = '') => {
     if (text.trim() === '') return '';
-    try {
-      return String(processor.processSync({ value: text, data: { idPrefix } }));
-    } catch (fault) {
-      // Thousands of quotes inside each other are more than the stack holds: nobody's text, but it is not to end a build.
-      if (fault instanceof RangeError) return asWritten(text);
-      throw fault;
-    }
+    const { tree } = readMarkdown(text);
+    if (tree === null) return asWritten(text);
+    return processor.stringify(processor.runSync(tree, { data: { idPrefix } }));
   };
 }
 

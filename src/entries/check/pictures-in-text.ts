@@ -1,22 +1,22 @@
 import type { Image, ImageReference, Root } from 'mdast';
-import { remark } from 'remark';
-import remarkGfm from 'remark-gfm';
 import { visit } from 'unist-util-visit';
 import { problemOver } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { SourceDocument } from '../source/source.ts';
 
-const markdown = remark().use(remarkGfm).freeze();
 const plainPicture = /^(?:\.\/)?([^/\\:]+\.(?:jpe?g|png|webp|avif))$/i;
 /** What matters has been said after this many. */
 const most = 20;
 
+/** Whether a text holds the mark of a picture: without one it is not worth reading as Markdown. */
+export function mayHavePictures(body: string): boolean {
+  return body.includes('![');
+}
+
 /** Pictures in the text itself, which shows their words only: those of an entry belong under `photos`. */
-export function checkPicturesInText(source: SourceDocument, isEntry: boolean): Problem[] {
+export function picturesInText(source: SourceDocument, tree: Root, isEntry: boolean): Problem[] {
   const { body } = source;
-  // Texts without a mark of a picture are not worth reading as Markdown.
-  if (!body.includes('![')) return [];
-  return picturesIn(body)
+  return picturesIn(tree)
     .slice(0, most)
     .map(({ start, end, address, alt }) => {
       const written = body.slice(start, end).replace(/\s+/g, ' ');
@@ -42,9 +42,7 @@ interface PictureInText {
   readonly alt: string;
 }
 
-function picturesIn(body: string): PictureInText[] {
-  const tree = treeOf(body);
-  if (tree === null) return [];
+function picturesIn(tree: Root): PictureInText[] {
   const addresses = new Map<string, string>();
   visit(tree, 'definition', ({ identifier, url }) => {
     if (!addresses.has(identifier)) addresses.set(identifier, url);
@@ -57,16 +55,6 @@ function picturesIn(body: string): PictureInText[] {
   visit(tree, 'image', (image) => add(image, image.url));
   visit(tree, 'imageReference', (image) => add(image, addresses.get(image.identifier) ?? ''));
   return found.sort((a, b) => a.start - b.start);
-}
-
-/** Null for a text nested so deeply that the stack does not hold it; such a text is shown as it was written. */
-function treeOf(body: string): Root | null {
-  try {
-    return markdown.parse(body);
-  } catch (fault) {
-    if (fault instanceof RangeError) return null;
-    throw fault;
-  }
 }
 
 function plainOrQuoted(file: string): string {

@@ -1,26 +1,23 @@
 import type { Root } from 'mdast';
-import { remark } from 'remark';
-import remarkGfm from 'remark-gfm';
 import { visit } from 'unist-util-visit';
 import { problemOver } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { SourceDocument } from '../source/source.ts';
 
-const markdown = remark().use(remarkGfm).freeze();
 /** A row with a bar, then the row of hyphens that makes it the head of a table. */
 const head = /^(?=[^\n]*\|)([^\n]*)\n(?=[^\n]*-)([ \t|:-]+)\r?$/m;
 const everyHead = new RegExp(head, 'gm');
 /** What matters has been said after this many. */
 const most = 20;
 
+/** Whether a text holds a pair of rows that look like the head of a table and differ in their cells. */
+export function mayHaveBrokenTables(body: string): boolean {
+  return [...body.matchAll(everyHead)].some(([, first = '', hyphens = '']) => differ(first, hyphens));
+}
+
 /** A table whose head and row of hyphens have not the same number of cells is shown as a line of bars instead. */
-export function checkTablesInText(source: SourceDocument): Problem[] {
+export function tablesInText(source: SourceDocument, tree: Root): Problem[] {
   const { body, bodyStart } = source;
-  // Reading Markdown takes longer than all other checks together: only a text with a pair of rows that differ is read.
-  const tree = [...body.matchAll(everyHead)].some(([, first = '', hyphens = '']) => differ(first, hyphens))
-    ? treeOf(body)
-    : null;
-  if (tree === null) return [];
   const problems: Problem[] = [];
   visit(tree, 'paragraph', ({ position }) => {
     const start = position?.start.offset ?? 0;
@@ -52,14 +49,4 @@ function cellsOf(row: string): number {
     .replace(/^\|/, '')
     .replace(/(?<!\\)\|$/, '');
   return bare.split(/(?<!\\)\|/).length;
-}
-
-/** Null for a text nested so deeply that the stack does not hold it; such a text is shown as it was written. */
-function treeOf(body: string): Root | null {
-  try {
-    return markdown.parse(body);
-  } catch (fault) {
-    if (fault instanceof RangeError) return null;
-    throw fault;
-  }
 }

@@ -1,5 +1,4 @@
-import { checkPicturesInText } from '../check/pictures-in-text.ts';
-import { checkTablesInText } from '../check/tables-in-text.ts';
+import { checkText } from '../check/text-checks.ts';
 import { cutProblems } from '../problems/cut-problems.ts';
 import type { Problem } from '../problems/problem.ts';
 import { limits } from '../source/limits.ts';
@@ -71,9 +70,8 @@ export async function gather(
     const understood = add(gathered, place, source).filter(
       ({ code, line }) => code !== 'forbidden-character' || !reported.has(`${code} ${line}`),
     );
-    const pictures = checkPicturesInText(source, place.kind === 'entry');
-    const tables = checkTablesInText(source);
-    problems.push(...cutProblems(source, [...ofFile, ...understood, ...pictures, ...tables]));
+    const ofText = checkText(source, place.kind === 'entry');
+    problems.push(...cutProblems(source, [...ofFile, ...understood, ...ofText]));
   }
   return { gathered, problems };
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkPicturesInText } from '../../../src/entries/check/pictures-in-text.ts';
+import { checkText } from '../../../src/entries/check/text-checks.ts';
 import { readSource } from '../../../src/entries/source/read-source.ts';
 import { splitPlain } from '../../../src/entries/source/split-plain.ts';
 import { told } from '../written.ts';
@@ -8,7 +8,7 @@ function toldOf(body: string, isEntry = true, lineEnd = '\n'): string[] {
   const text = `---\nname: Plover\n---\n${body}`.replaceAll('\n', lineEnd);
   const { source } = readSource('entry.md', text, splitPlain);
   if (source === null) throw new Error('unreadable');
-  return checkPicturesInText(source, isEntry).map(told);
+  return checkText(source, isEntry).map(told);
 }
 
 describe('a picture in the text', () => {
@@ -33,10 +33,6 @@ describe('a picture in the text', () => {
     expect(
       toldOf('`![a](b.jpg)`\n\n    ![a](b.jpg)\n\n```\n![a](b.jpg)\n```\n\n\\![a](b.jpg) ![a] x\n'),
     ).toEqual([]);
-  });
-
-  it('is not looked for in a text nested too deeply to be read', () => {
-    expect(toldOf(`${'>'.repeat(20_000)} ![a](b.jpg)`)).toEqual([]);
   });
 
   it('has no place at all outside an entry', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkTablesInText } from '../../../src/entries/check/tables-in-text.ts';
+import { checkText } from '../../../src/entries/check/text-checks.ts';
 import { readSource } from '../../../src/entries/source/read-source.ts';
 import { splitPlain } from '../../../src/entries/source/split-plain.ts';
 
@@ -8,7 +8,7 @@ import { splitPlain } from '../../../src/entries/source/split-plain.ts';
 
 const found = (body: string) => {
   const { source } = readSource('entry.md', `---\nname: Plover\n---\n${body}`, splitPlain);
-  return checkTablesInText(source!).map(({ line, column, message }) => `${line}:${column} ${message}`);
+  return checkText(source!, true).map(({ line, column, message }) => `${line}:${column} ${message}`);
 };
 
 describe('a table in a text', () => {
