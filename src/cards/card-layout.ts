@@ -14,6 +14,8 @@ type Style = Readonly<Record<string, string | number>>;
 /** Paper and inks of the site in its light scheme; styles/tokens.css names the same ones. */
 const colours = { paper: '#fbfaf5', ink: '#1d1c19', soft: '#5a564c', line: '#dcd7c9' } as const;
 const edge = 60;
+/** Letters from which on a title is set smaller, so that two lines of it leave room for the places. */
+const longTitle = 27;
 
 /** The layout of a card. A text that is too long ends in three dots. */
 export function cardLayout(card: Card, mark: string): Box {
@@ -21,7 +23,7 @@ export function cardLayout(card: Card, mark: string): Box {
     {
       width: cardSize.width,
       height: cardSize.height,
-      padding: `${edge - 8}px ${edge}px ${edge - 12}px`,
+      padding: `${edge - 10}px ${edge}px ${edge - 16}px`,
       flexDirection: 'column',
       backgroundColor: colours.paper,
       color: colours.ink,
@@ -37,9 +39,9 @@ export function cardLayout(card: Card, mark: string): Box {
         {
           fontFamily: familyOf('Display'),
           fontWeight: 600,
-          fontSize: card.title.text.length > 26 ? 58 : 72,
+          fontSize: card.title.text.length > longTitle ? 48 : 72,
           lineHeight: 1.1,
-          marginTop: 22,
+          marginTop: 18,
           width: cardSize.width - 2 * edge,
           display: 'block',
           lineClamp: 2,
@@ -47,7 +49,7 @@ export function cardLayout(card: Card, mark: string): Box {
         },
         card.title.text,
       ),
-      box({ flexDirection: 'column', marginTop: 14, color: colours.soft, fontSize: 28 }, [
+      box({ flexDirection: 'column', marginTop: 10, color: colours.soft, fontSize: 28 }, [
         box(line, card.state),
         ...(card.target === null
           ? []
@@ -83,6 +85,7 @@ export function cardLayout(card: Card, mark: string): Box {
 
 function rowLayout(row: CardRow): Box {
   const builders = row.builders.map(({ text }) => text).join(', ');
+  const below = row.note === null ? builders : `${row.note} · ${builders}`;
   return box(
     { width: '100%', alignItems: 'center', height: 84, borderBottom: `1px solid ${colours.line}`, gap: 24 },
     [
@@ -92,7 +95,7 @@ function rowLayout(row: CardRow): Box {
           { ...line, fontFamily: familyOf('Display'), fontWeight: 600, fontSize: 34, lineHeight: 1.15 },
           row.aircraft.text,
         ),
-        box({ ...line, fontSize: 24, lineHeight: 1.2, color: colours.soft }, builders),
+        box({ ...line, fontSize: 24, lineHeight: 1.2, color: colours.soft }, below),
       ]),
       box({ fontSize: 40, fontWeight: 600, whiteSpace: 'nowrap' }, row.score),
     ],
@@ -102,7 +105,7 @@ function rowLayout(row: CardRow): Box {
 function planLayout({ svg, name }: NonNullable<Card['plan']>): Box {
   return box({ flexDirection: 'column', alignItems: 'center', width: planSize.width }, [
     { type: 'img', props: { src: pictureSource(svg), ...planSize } },
-    box({ ...line, fontSize: 24, color: colours.soft, textAlign: 'center' }, name.text),
+    box({ ...line, width: 'auto', maxWidth: planSize.width, fontSize: 24, color: colours.soft }, name.text),
   ]);
 }
 

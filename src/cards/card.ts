@@ -20,7 +20,8 @@ export interface CardRow {
   readonly aircraft: Said;
   readonly builders: readonly Said[];
   readonly score: string;
-  readonly provisional: boolean;
+  /** What is to be known of the score; null for one that stands. */
+  readonly note: string | null;
 }
 
 /** What the picture of a challenge shows: everything that can change it is in here. */
@@ -63,7 +64,10 @@ export function cardOf(almanac: Almanac, record: ChallengeRecord): Card {
       target === null
         ? null
         : {
-            text: oneLine(words.challenge.target(timeText(target.time), target.label)),
+            text: words.challenge.target(
+              timeText(target.time),
+              target.label === null ? null : oneLine(target.label),
+            ),
             plain: words.challenge.target(timeText(target.time), null),
           },
     rows: standings.map(({ place, entry, score, provisional }) => ({
@@ -71,7 +75,7 @@ export function cardOf(almanac: Almanac, record: ChallengeRecord): Card {
       aircraft: said(entry),
       builders: entries.builders(entry).map(({ name, handle }) => ({ text: oneLine(name), plain: handle })),
       score: scoreText(challenge, score),
-      provisional,
+      note: provisional ? words.board.provisionalMark : null,
     })),
     nobody:
       standings.length > 0
@@ -90,7 +94,7 @@ export function cardOf(almanac: Almanac, record: ChallengeRecord): Card {
 function oneLine(text: string): string {
   return text
     .normalize('NFC')
+    .replace(/[^\P{Cc}\s]|\p{Cf}/gu, '')
     .replace(/\s+/g, ' ')
-    .replace(/[\p{Cc}\p{Cf}]/gu, '')
     .trim();
 }

@@ -5,7 +5,7 @@ import { layOutSheet } from '../drawings/sheet.ts';
 import { viewFromAbove } from '../drawings/view-from-above.ts';
 
 /** The place of the plan on a card, in pixels. */
-export const planSize = { width: 400, height: 270 } as const;
+export const planSize = { width: 400, height: 236 } as const;
 
 const paper: Paper = {
   name: 'wide',
