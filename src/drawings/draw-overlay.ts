@@ -1,5 +1,5 @@
 import { type DrawingNames, drawingSvg } from './drawing-svg.ts';
-import { type Label, labelText } from './label.ts';
+import { type Label, labelText, letterWidth } from './label.ts';
 import type { Paper } from './paper.ts';
 import type { PlanShape } from './plan-shape.ts';
 import type { Point } from './point.ts';
@@ -73,7 +73,7 @@ function overlaid({ wing, tail, stick, motors }: PlanShape, above: (point: Point
 
 function keyRow({ name, span }: Overlaid, index: number, { x, y }: Point, paper: Paper): string {
   const room = paper.width - 2 * paper.sides - sampleLength - 12;
-  const letters = Math.floor(room / (0.56 * paper.letter)) - span.imperial.length - 2;
+  const letters = Math.floor(room / (letterWidth * paper.letter)) - span.imperial.length - 2;
   const short = shortened(name, letters);
   const label = { metric: `${short}, ${span.metric}`, imperial: `${short}, ${span.imperial}` };
   const sample = path(styleOf(index), linePath({ x, y }, { x: x + sampleLength, y }));

@@ -1,3 +1,4 @@
+import type { Box } from './box.ts';
 import { escaped, tenth } from './svg-text.ts';
 
 /** A text in both systems of units. */
@@ -25,7 +26,19 @@ function textAt(text: string, { x, y, anchor, upright }: LabelPlace, system: str
   return `<text class="drawn-text${system}" x="${tenth(x)}" y="${tenth(y)}" text-anchor="${anchor}"${turn}>${escaped(text)}</text>`;
 }
 
-/** About how wide a label is, the wider of its two texts. */
-export function labelWidth({ metric, imperial }: Label, letter: number): number {
-  return 0.56 * letter * Math.max(metric.length, imperial.length);
+/** How wide a letter is for its size, on average and a little more, in the typeface of the page. */
+export const letterWidth = 0.54;
+
+/** The room a label takes, the wider of its two texts. */
+export function labelBox(
+  { metric, imperial }: Label,
+  { x, y, anchor, upright }: LabelPlace,
+  letter: number,
+): Box {
+  const length = letterWidth * letter * Math.max(metric.length, imperial.length);
+  const before = anchor === 'start' ? 0 : anchor === 'middle' ? length / 2 : length;
+  const [above, below] = [0.8 * letter, 0.25 * letter];
+  return upright === true
+    ? { left: x - above, right: x + below, top: y - (length - before), bottom: y + before }
+    : { left: x - before, right: x - before + length, top: y - above, bottom: y + below };
 }

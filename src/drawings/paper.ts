@@ -12,7 +12,7 @@ export interface Paper {
   readonly letter: number;
 }
 
-/** For a column of a page and for print. */
+/** For a column of at least 464 px, in which its letters stand at nine, and for print. */
 export const wide: Paper = {
   name: 'wide',
   width: 720,
@@ -20,8 +20,8 @@ export const wide: Paper = {
   sides: 44,
   top: 50,
   bottom: 56,
-  gap: 34,
-  letter: 13,
+  gap: 40,
+  letter: 14,
 };
 
 /** For a column of 256 px, in which letters of 12 still stand at more than nine. */
@@ -32,6 +32,6 @@ export const narrow: Paper = {
   sides: 10,
   top: 38,
   bottom: 48,
-  gap: 22,
+  gap: 32,
   letter: 12,
 };

@@ -9,14 +9,23 @@ import { wingJoints, wingOutline } from './wing-shape.ts';
 /** Half the thickness of a propeller's disc on edge, and of a fin; units of the paper. */
 const thin = 2.2;
 
+/** Half the width of the body, which nobody measures; units of the paper. */
+const stickHalf = 2.4;
+
 /** An aircraft from above: what lies lower is drawn first. Classes: `drawn-…`; what is a guess has `assumed`, too. */
 export function viewFromAbove(shape: PlanShape, sheet: Sheet): string {
   const { wing, tail, fins, stick, motors, balance, neutralPoint } = shape;
   const at = sheet.above;
   const parts: string[] = [];
   if (stick !== null) {
-    const body = linePath(at({ x: stick.front, y: 0 }), at({ x: stick.rear, y: 0 }));
-    parts.push(path(named('drawn-stick', stick.assumed), body));
+    const [front, rear] = [at({ x: stick.front, y: 0 }), at({ x: stick.rear, y: 0 })];
+    const sides = [
+      { x: front.x + stickHalf, y: front.y },
+      { x: rear.x + stickHalf, y: rear.y },
+      { x: rear.x - stickHalf, y: rear.y },
+      { x: front.x - stickHalf, y: front.y },
+    ];
+    parts.push(path(named('drawn-stick', stick.assumed), closedPath(sides)));
   }
   if (tail !== null)
     parts.push(path(named('drawn-outline', tail.assumed), closedPath(tailOutline(tail).map(at))));
@@ -96,9 +105,9 @@ export function balanceMark({ x, y }: Point): string {
   return `<circle class="drawn-mark" cx="${tenth(x)}" cy="${tenth(y)}" r="6"/>${path('drawn-mark-filled', `M${place}v-6a6 6 0 0 1 6 6zM${place}v6a6 6 0 0 1 -6 -6z`)}`;
 }
 
-/** A triangle that stands on the neutral point. */
+/** A pointer from the left, clear of the balance, however near that is. */
 export function neutralMark({ x, y }: Point): string {
-  return path('drawn-mark', `M${tenth(x)} ${tenth(y)}l5.5 9h-11Z`);
+  return path('drawn-mark', `M${tenth(x)} ${tenth(y)}h-7l-8 -4.5v9l8 -4.5`);
 }
 
 function named(name: string, assumed: boolean): string {
