@@ -17,7 +17,9 @@ export const plot = {
   title: (challenge: string) => `Figures of ${challenge} against each other`,
   description: (challenge: string) =>
     `The aircraft of ${challenge} as points: any two figures against each other, with the frontier of the best.`,
-  lead: 'Every aircraft is a point between two of its figures. Where a figure comes from stands on the page of the aircraft.',
+  lead: 'Every aircraft is a point between two of its figures. How each figure came about stands on the page of the aircraft.',
+  frontierExplained:
+    'An aircraft is on the frontier of the best where nobody else shown equals it in both figures and betters it in one.',
   empty: 'No aircraft with figures has been entered yet.',
   notGiven: 'not given',
   differs: 'differs from motor to motor',
@@ -52,7 +54,7 @@ export const plot = {
       `${shown === 0 ? 'No aircraft' : aircraft(shown)} as points. All of them stand in the table beside it.`,
   },
   frontier: (x: string, betterX: Better, y: string, betterY: Better) =>
-    `The broken line is the frontier of the best. An aircraft stands on it where no other shown equals it in both figures and betters it in one. Taken as better: ${betterX} of “${x}” and ${betterY} of “${y}”, all else being alike.`,
+    `The broken line is the frontier of the best, with ${betterX} “${x}” and ${betterY} “${y}” taken as better.`,
   noFrontier: (figures: readonly string[]) =>
     `No frontier is drawn: of ${listed(
       figures.map((name) => `“${name}”`),
@@ -71,7 +73,6 @@ export const plot = {
   waits: 'time waits for a ruling',
   table: 'Aircraft of the plot',
   aircraft: 'Aircraft',
-  challenge: 'Challenge',
   pointed: ({ name, x, y }: Told) => `${name}: ${x}, ${y}`,
   missing: 'Not shown',
   missingReason: (figure: string, reason: string) => `${figure}: ${reason}`,

@@ -25,7 +25,7 @@ export function drawPlot(layout: PlotLayout, names: ChartNames): string {
       ? ''
       : `<path class="plot-frontier" d="M${frontier.map(({ x, y }) => `${x} ${y}`).join('L')}"/>`,
     ...kinds.map(({ kind, has }) => {
-      const shapes = points.filter(has).map((point) => shapeOf(point, size));
+      const shapes = points.filter(has).map((point) => shapeOf(point, point.best ? size + 1 : size));
       return shapes.length === 0 ? '' : `<path class="plot-dot${kind}" d="${shapes.join('')}"/>`;
     }),
     // Words come last, so that no line runs through them.

@@ -2,8 +2,9 @@ import { tenth } from '../chart-parts.ts';
 import { type Box, boxOf, clippedName, meet, type PlacedName, widthOfName } from '../placed-name.ts';
 import type { Point } from '../thinned.ts';
 
-/** In letters. */
+/** In letters; where a name finds no seat, it is tried again as the shorter one. */
 const longestName = 24;
+const shortName = 12;
 /** More names than this make a wood without trees. */
 const mostNames = 60;
 /** Half the room that a mark takes up, and its distance from its name. */
@@ -28,7 +29,8 @@ export function placeLabels(
   const placed = new Map<string, PlacedName>();
   for (const one of wanted) {
     if (placed.size === mostNames) break;
-    const seat = seatsBeside(one).find((name) => {
+    const seats = [longestName, shortName].flatMap((letters) => seatsBeside(one, letters));
+    const seat = seats.find((name) => {
       const box = boxOf(name);
       return isInside(box, inside) && taken.every((other) => !meet(box, other));
     });
@@ -41,13 +43,13 @@ export function placeLabels(
 
 /** The best seat for the one name that is pointed at: inside the frame where it can be, over whatever lies there. */
 export function seatInFront(one: Named, inside: Box): PlacedName {
-  const seats = seatsBeside(one);
+  const seats = seatsBeside(one, longestName);
   return seats.find((name) => isInside(boxOf(name), inside)) ?? seats[0]!;
 }
 
 /** Right, left, then above and below, a little to each side. */
-function seatsBeside({ name, x, y }: Named): [PlacedName, ...PlacedName[]] {
-  const text = clippedName(name, longestName);
+function seatsBeside({ name, x, y }: Named, letters: number): [PlacedName, ...PlacedName[]] {
+  const text = clippedName(name, letters);
   const half = widthOfName(text) / 2;
   const seat = (anchor: 'start' | 'end', dx: number, dy: number): PlacedName => ({
     text,

@@ -62,11 +62,13 @@ export function readChoice(search: string, known: Known): { choice: PlotChoice; 
     return null;
   };
   const figure = (value: string) => known.figures.has(value);
+  const x = follow('x', figure) ?? usual(known).x;
+  const y = follow('y', figure) ?? usual(known).y;
   const log = (follow('log', (value) => /^(?:x|y|x,y|y,x)$/.test(value)) ?? '').split(',');
   return {
     choice: {
-      x: follow('x', figure) ?? usual(known).x,
-      y: follow('y', figure) ?? usual(known).y,
+      x,
+      y,
       logX: log.includes('x'),
       logY: log.includes('y'),
       division: follow('division', (value) => known.divisions.has(value)),

@@ -15,7 +15,6 @@ export function plotTable(
   const several = challenges.size > 1;
   const columns = [
     { text: say.aircraft, kind: '' },
-    ...(several ? [{ text: say.challenge, kind: '' }] : []),
     { text: x.name, kind: 'number' },
     { text: y.name, kind: 'number' },
   ];
@@ -24,8 +23,12 @@ export function plotTable(
     element(
       'tr',
       { 'data-id': row.id },
-      element('th', { scope: 'row' }, linkTo(row.entry, addressOf), ...asides(row)),
-      ...(several ? [element('td', {}, challenges.get(row.entry.challenge) ?? '')] : []),
+      element(
+        'th',
+        { scope: 'row' },
+        linkTo(row.entry, addressOf),
+        ...asides(row, several ? challenges : new Map()),
+      ),
       element('td', { class: 'number' }, row.x),
       element('td', { class: 'number' }, row.y),
     );
@@ -66,8 +69,8 @@ function linkTo(entry: PlotEntry, addressOf: AddressOf): HTMLElement {
   return element('a', { href: addressOf(entry) }, entry.name);
 }
 
-function asides({ best, waiting }: PlotRow): HTMLElement[] {
-  return [...(best ? [say.onFrontier] : []), ...(waiting ? [say.waits] : [])].map((text) =>
-    element('span', { class: 'aside' }, text),
-  );
+/** What stands below a name: the challenge, where several are shown, and what is to be known of the mark. */
+function asides({ entry, best, waiting }: PlotRow, challenges: PlotData['challenges']): HTMLElement[] {
+  const texts = [challenges.get(entry.challenge), best ? say.onFrontier : '', waiting ? say.waits : ''];
+  return texts.filter(Boolean).map((text = '') => element('span', { class: 'aside' }, text));
 }

@@ -96,7 +96,7 @@ describe('a plot that was chosen', () => {
 describe('what is said below a plot', () => {
   it('names which end counts as the better', () => {
     expect(figureKey(chosen({}), null).sentences).toEqual([
-      'The broken line is the frontier of the best. An aircraft stands on it where no other shown equals it in both figures and betters it in one. Taken as better: less of “Wing loading” and more of “Best time”, all else being alike.',
+      'The broken line is the frontier of the best, with less “Wing loading” and more “Best time” taken as better.',
     ]);
   });
 
