@@ -26,9 +26,9 @@ export function energyAccount(subject: Subject): EnergyAccount {
   const figures = evaluateDerived(
     subject,
     energyItems.flatMap((item): DerivedNumber[] => [
-      { id: `energy-${item}`, unit: 'J', compute: (from) => readings[item](from, subject) },
+      { id: `account-${item}`, unit: 'J', compute: (from) => readings[item](from, subject) },
       {
-        id: `energy-${item}-share`,
+        id: `account-${item}-share`,
         unit: '1',
         compute: (from) => readings[item](from, subject) / readThere(from, subject),
       },

@@ -1,4 +1,5 @@
 import type { MarkKind } from '../charts/flight-marks.ts';
+import type { EnergyItem } from '../figures/energy-account.ts';
 import type { CalendarDate } from '../model/calendar.ts';
 import { counted, dateInWords, shortDate } from './texts.ts';
 
@@ -38,4 +39,68 @@ export const charts = {
     attempt: 'attempt',
     struck: 'withdrawn, refused or void',
   } satisfies Record<MarkKind, string>,
+  energy: {
+    heading: 'Where the energy went',
+    title: (name: string, flight: number) => `Where the energy of flight ${flight} of ${name} went`,
+    items: {
+      stored: 'Stored in the rubber',
+      height: 'Height of the launch',
+      left: 'Left in the turns',
+      there: 'There to fly on',
+      aloft: 'Staying up',
+      propeller: 'Lost at the propeller',
+      rest: 'The rest',
+    } satisfies Record<EnergyItem, string>,
+    several: 'Lost at the propellers',
+    value: (energy: string, share: string) => `${energy} · ${share}`,
+    // What is told first: how much there was, and how much of it became time.
+    told: (flight: number, there: string, use: string) =>
+      `Flight ${flight} had ${there} to fly on. Staying up took ${use} of it: weight × sinking speed × time.`,
+    rest: {
+      over: (rest: string, share: string) =>
+        `The rest, ${rest} or ${share}, is what neither the time nor a propeller as good as usual accounts for: climb, trim, turbulence, and whatever the estimates miss.`,
+      within: (rest: string) =>
+        `The account comes out even within its ±: the rest, ${rest}, may as well be nothing.`,
+      beyond: (rest: string) =>
+        `Time and propeller together come to ${rest} more than there was: rising air gives what rubber does not, and several of these numbers are estimates.`,
+    },
+    bars: 'What is hatched is assumed; strokes are ±. The dotted line is all there was.',
+    item: 'Energy',
+    amount: 'Amount',
+    share: 'Share of what there was',
+    basis: 'Rests on',
+    absent: (reason: string) => `There is no account of the energy of this aircraft: it ${reason}.`,
+  },
+  predicted: {
+    title: (name: string) => `Predicted time of ${name}, and the times flown`,
+    heading: 'Predicted and flown',
+    label: 'Official time (s)',
+    band: (low: string, high: string) => `predicted ${low} to ${high}`,
+    middle: (value: string) => value,
+    description: (low: string, high: string, middle: string, flights: number, best: string | null) =>
+      `The prediction is ${middle}, with a window from ${low} to ${high}. ${
+        best === null
+          ? 'No flight counts yet.'
+          : `${counted(flights, 'counted flight')}, the best of ${best}.`
+      }`,
+    explained: (flight: number | null) =>
+      `The window is twice the ± of the prediction to either side, for still air, good trim and ${
+        flight === null ? 'motors wound as usual' : `the turns and the weather of flight ${flight}`
+      }. Every flight that counts is shown; those with fewer turns had less to fly on.`,
+  },
+  use: {
+    title: 'Energy use on this board',
+    heading: 'Energy use on this board',
+    label: 'Energy use (%)',
+    band: (low: string, high: string) => `${low} to ${high}`,
+    middle: (value: string) => `middle ${value}`,
+    description: (models: number, low: string, high: string, middle: string, own: string | null) =>
+      `${counted(models, 'model')} on this board reached from ${low} to ${high}, half of them ${middle} or less.${
+        own === null ? '' : ` This aircraft reached ${own}.`
+      }`,
+    explained: (own: boolean) =>
+      `A prediction takes the propeller’s efficiency for the energy use; this is what flights of this board made of their energy.${
+        own ? ' This aircraft wears the ring.' : ''
+      }`,
+  },
 } as const;
