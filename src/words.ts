@@ -13,6 +13,7 @@ import { facts } from './words/facts.ts';
 import { feed } from './words/feed.ts';
 import { figures } from './words/figures.ts';
 import { frame } from './words/frame.ts';
+import { goneEntry } from './words/gone-entry.ts';
 import { leftOut } from './words/left-out.ts';
 import { moved } from './words/moved.ts';
 import { news } from './words/news.ts';
@@ -56,6 +57,7 @@ export const words = {
   news,
   feed,
   leftOut,
+  goneEntry,
   moved,
   notFound,
   descriptions,

@@ -1,6 +1,7 @@
 import type { Contender } from '../contest/contender.ts';
 import { challengeAsFrozen } from '../contest/frozen/challenge-as-frozen.ts';
 import type { FrozenResult } from '../contest/frozen/frozen.ts';
+import { underNamesOfToday } from '../contest/frozen/under-names-of-today.ts';
 import { historyOf } from '../contest/history/history.ts';
 import { judge } from '../contest/judge.ts';
 import type { Content, ReadEntry } from '../entries/folder/content.ts';
@@ -58,7 +59,11 @@ export function assemble(content: Content, now: string, sealFlights: SealFlights
     now,
     challenges,
     featured: featuredChallenge(site, challenges),
-    builders: recordBuilders(entrants, known),
+    builders: recordBuilders(
+      entrants,
+      known,
+      challenges.flatMap(({ frozen }) => (frozen?.entries ?? []).flatMap(({ builders }) => builders)),
+    ),
     pages: content.pages
       .map(({ value }) => ({ page: value, html: textOfPage(value.body) }))
       .sort((a, b) => order(a.page.order) - order(b.page.order) || (a.page.id < b.page.id ? -1 : 1)),
@@ -123,11 +128,18 @@ function enter(
 function recordChallenge(
   written: Challenge,
   all: readonly Entrant[],
-  frozen: FrozenResult | null,
+  asFrozen: FrozenResult | null,
   now: string,
 ): ChallengeRecord {
+  const entrants = all.filter(({ contender }) => contender.entry.challenge === written.id);
+  const frozen =
+    asFrozen === null
+      ? null
+      : underNamesOfToday(
+          asFrozen,
+          entrants.map(({ contender }) => contender.entry),
+        );
   const challenge = frozen === null ? written : challengeAsFrozen(written, frozen);
-  const entrants = all.filter(({ contender }) => contender.entry.challenge === challenge.id);
   const today = todayIn(now, challenge.timeZone);
   const contenders = entrants.map(({ contender }) => contender);
   const result = judge(challenge, contenders, { now: today, frozen });
@@ -168,9 +180,13 @@ function recordChallenge(
   };
 }
 
-function recordBuilders(entrants: readonly Entrant[], known: ReadonlyMap<string, Builder>): BuilderRecord[] {
+function recordBuilders(
+  entrants: readonly Entrant[],
+  known: ReadonlyMap<string, Builder>,
+  inResults: readonly string[],
+): BuilderRecord[] {
   const entries = entrants.map(({ contender }) => contender.entry);
-  return everyBuilder(entries, known).map((builder) => ({
+  return everyBuilder(entries, known, inResults).map((builder) => ({
     builder,
     entries: entries
       .filter(({ builders }) => builders.some(({ handle }) => handle === builder.handle))

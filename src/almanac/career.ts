@@ -1,17 +1,20 @@
 import type { AcceptedFlight } from '../contest/history/accepted-flight.ts';
-import type { Almanac, BuilderRecord, ChallengeRecord, EntryRecord } from './almanac.ts';
+import type { Almanac, BuilderRecord, ChallengeRecord } from './almanac.ts';
+import { goneEntries } from './gone-entries.ts';
 
 /** One aircraft of a builder in one challenge. */
 export interface CareerEntry {
   readonly home: ChallengeRecord;
-  readonly record: EntryRecord;
+  /** First name of its address. */
+  readonly entry: string;
+  readonly name: string;
   /** Accepted flights. */
   readonly accepted: number;
   /** The longest of them, the first flown of equal ones; null where there is none. */
   readonly best: AcceptedFlight | null;
 }
 
-/** What a builder did in all challenges of the site. */
+/** What a builder did in all challenges of the site, also with aircraft that only a final result still tells of. */
 export interface Career {
   /** Challenges as the almanac sorts them, the newest first; aircraft by id. */
   readonly entries: readonly CareerEntry[];
@@ -24,14 +27,21 @@ export interface Career {
  * Puts together what a builder did, from the accepted flights that the history of each challenge tells: those of a
  * withdrawn aircraft count for nobody.
  */
-export function careerOf({ challenges }: Pick<Almanac, 'challenges'>, builder: BuilderRecord): Career {
-  const mine = new Set(builder.entries.map(({ challenge, entry }) => `${challenge}/${entry}`));
-  const entries = challenges.flatMap((home) =>
-    home.entries
-      .filter(({ entry }) => mine.has(`${home.challenge.id}/${entry.id}`))
-      .map((record): CareerEntry => {
-        const flights = home.history.flights.filter(({ entry }) => entry === record.entry.id);
-        return { home, record, accepted: flights.length, best: longest(flights) };
+export function careerOf(
+  almanac: Pick<Almanac, 'challenges' | 'leftOut'>,
+  { builder, entries: built }: Pick<BuilderRecord, 'builder' | 'entries'>,
+): Career {
+  const mine = new Set(built.map(({ challenge, entry }) => `${challenge}/${entry}`));
+  const gone = goneEntries(almanac).filter(({ entry }) => entry.builders.includes(builder.handle));
+  const entries = almanac.challenges.flatMap((home) =>
+    [
+      ...home.entries.map(({ entry }) => entry).filter(({ id }) => mine.has(`${home.challenge.id}/${id}`)),
+      ...gone.filter((one) => one.home === home).map(({ entry }) => entry),
+    ]
+      .sort((a, b) => (a.id < b.id ? -1 : 1))
+      .map(({ id, name }): CareerEntry => {
+        const flights = home.history.flights.filter(({ entry }) => entry === id);
+        return { home, entry: id, name, accepted: flights.length, best: longest(flights) };
       }),
   );
   const best = entries

@@ -22,10 +22,14 @@ export function isJunior(entry: Entry): boolean {
   return entry.builders.every(({ junior }) => junior);
 }
 
-/** Everybody who has a file or built something, by handle; a file is authoritative, else the first entry that names them. */
+/**
+ * Everybody who has a file or built something, by handle; a file is authoritative, else the first entry that names them. Those
+ * whom only a final result still names keep their page, by handle alone.
+ */
 export function everyBuilder(
   entries: readonly Entry[],
   known: ReadonlyMap<string, Builder>,
+  inResults: readonly string[],
 ): readonly Builder[] {
   const all = new Map<string, Builder>();
   for (const [handle, builder] of known)
@@ -34,5 +38,8 @@ export function everyBuilder(
     for (const reference of builders)
       if (!all.has(reference.handle))
         all.set(reference.handle, { ...reference, link: null, formerly: [], body: '' });
+  for (const handle of inResults)
+    if (!all.has(handle))
+      all.set(handle, { handle, name: null, club: null, junior: false, link: null, formerly: [], body: '' });
   return [...all.values()].sort((a, b) => (a.handle < b.handle ? -1 : 1));
 }

@@ -1,7 +1,7 @@
 import type { Content } from '../entries/folder/content.ts';
 
 /** The pages that each challenge has, below its own address. */
-const pagesOfChallenge = ['', 'rules/', 'records/', 'awaiting/'];
+const pagesOfChallenge = ['', 'rules/', 'records/', 'plot/', 'awaiting/'];
 
 /**
  * Old addresses and where they lead now, from every file's `formerly`. An old challenge name leads on for its board,
@@ -10,6 +10,7 @@ const pagesOfChallenge = ['', 'rules/', 'records/', 'awaiting/'];
 export function redirectsOf(content: Content): ReadonlyMap<string, string> {
   const redirects = new Map<string, string>();
   const entries = content.entries.map(({ value }) => value);
+  const results = new Map(content.results.map(({ value }) => [value.challenge.id, value.entries]));
 
   for (const { value: challenge } of content.challenges)
     for (const old of challenge.formerly) {
@@ -19,6 +20,10 @@ export function redirectsOf(content: Content): ReadonlyMap<string, string> {
         if (entry.challenge === challenge.id)
           for (const name of [...entry.formerly, entry.id])
             redirects.set(`/entries/${old}/${name}/`, `/entries/${challenge.id}/${entry.id}/`);
+      // Entries that only a final result still tells of have their page under the name of today.
+      for (const { id } of results.get(challenge.id) ?? [])
+        if (!redirects.has(`/entries/${old}/${id}/`))
+          redirects.set(`/entries/${old}/${id}/`, `/entries/${challenge.id}/${id}/`);
       for (const { challenge: home, entry } of content.leftOut)
         if (home === challenge.id) redirects.set(`/entries/${old}/${entry}/`, `/entries/${home}/${entry}/`);
     }

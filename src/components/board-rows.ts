@@ -99,7 +99,9 @@ export function boardRows(
       figures: columns.map((column) => column[index] ?? null),
       counted: judged?.flights.filter((flight) => flight.counted).length ?? standing.flights.length,
       control: known?.headline.design.control ?? null,
-      published: known !== undefined,
+      published: !almanac.leftOut.some(
+        (one) => one.challenge === record.challenge.id && one.entry === standing.entry,
+      ),
     };
   });
 }

@@ -1,4 +1,5 @@
 import type { Almanac } from '../almanac/almanac.ts';
+import { goneEntries } from '../almanac/gone-entries.ts';
 
 /** The file in a built site that lists its addresses; also the sign that a folder is a site built here. */
 export const addressesFile = 'addresses.json';
@@ -60,8 +61,10 @@ export function promisedPages(almanac: Almanac): PromisedPage[] {
       { address: `/challenges/${challenge.id}/records/`, why: `the records of ${challenge.id}` },
       { address: `/challenges/${challenge.id}/plot/`, why: `the plot of ${challenge.id}` },
       { address: `/challenges/${challenge.id}/awaiting/`, why: `what ${challenge.id} waits for` },
-      { address: `/data/${challenge.id}.json`, why: `the data of ${challenge.id}` },
-      { address: `/data/${challenge.id}.csv`, why: `the table of ${challenge.id}` },
+      ...[challenge.id, ...challenge.formerly].flatMap((name) => [
+        { address: `/data/${name}.json`, why: `the data of ${challenge.id}` },
+        { address: `/data/${name}.csv`, why: `the table of ${challenge.id}` },
+      ]),
       ...entries.map(({ entry }) => ({
         address: `/entries/${challenge.id}/${entry.id}/`,
         why: `the published entry ${challenge.id}/${entry.id}`,
@@ -70,6 +73,10 @@ export function promisedPages(almanac: Almanac): PromisedPage[] {
     ...almanac.leftOut.map(({ challenge, entry }) => ({
       address: `/entries/${challenge}/${entry}/`,
       why: `the notice of the entry ${challenge}/${entry}, which was left out`,
+    })),
+    ...goneEntries(almanac).map(({ home, entry }) => ({
+      address: `/entries/${home.challenge.id}/${entry.id}/`,
+      why: `the entry ${home.challenge.id}/${entry.id}, which only the final result still tells of`,
     })),
     ...almanac.builders.map(({ builder }) => ({
       address: `/builders/${builder.handle}/`,

@@ -1,4 +1,5 @@
 import type { ChallengeRecord } from '../almanac/almanac.ts';
+import type { JudgedFlight } from '../contest/standing.ts';
 import { significant } from '../quantities/decimal.ts';
 
 const columns = [
@@ -18,6 +19,13 @@ const columns = [
   'setup',
 ];
 
+interface EntryOfTable {
+  readonly id: string;
+  readonly name: string;
+  /** Handles. */
+  readonly builders: readonly string[];
+}
+
 /**
  * `/data/<challenge>.csv`: one row for each flight, by entry and number; the first column names the challenge the row
  * comes from. Quoting as in RFC 4180, lines end with CRLF. A text that a spreadsheet would take for a formula gets an
@@ -25,12 +33,12 @@ const columns = [
  */
 export function challengeCsv(record: ChallengeRecord): string {
   const places = new Map(record.result.standings.map(({ entry, place }) => [entry, place]));
-  const rows = record.entries.flatMap(({ entry, judged }) =>
-    judged.flights.map((flight) => [
+  const rowsOf = (entry: EntryOfTable, flights: readonly JudgedFlight[]) =>
+    flights.map((flight) => [
       record.challenge.id,
       entry.id,
       entry.name,
-      entry.builders.map(({ handle }) => handle).join(' '),
+      entry.builders.join(' '),
       places.get(entry.id) ?? null,
       flight.number,
       flight.date,
@@ -42,29 +50,14 @@ export function challengeCsv(record: ChallengeRecord): string {
       flight.score === null ? null : significant(flight.score),
       flight.counted ? 'yes' : 'no',
       flight.setup,
-    ]),
+    ]);
+  const rows = record.entries.flatMap(({ entry: { id, name, builders }, judged }) =>
+    rowsOf({ id, name, builders: builders.map(({ handle }) => handle) }, judged.flights),
   );
   const readable = new Set(record.entries.map(({ entry }) => entry.id));
   const frozenOnly = (record.frozen?.entries ?? [])
     .filter(({ id }) => !readable.has(id))
-    .flatMap(({ id, name, builders, flights }) =>
-      flights.map(({ number, date, official, status, reason }) => [
-        record.challenge.id,
-        id,
-        name,
-        builders.join(' '),
-        places.get(id) ?? null,
-        number,
-        date,
-        significant(official),
-        null,
-        status,
-        reason,
-        null,
-        status === 'accepted' ? 'yes' : 'no',
-        null,
-      ]),
-    );
+    .flatMap((entry) => rowsOf(entry, record.result.entries.get(entry.id)?.flights ?? []));
   return [columns, ...rows, ...frozenOnly].map((row) => `${row.map(csvCell).join(',')}\r\n`).join('');
 }
 

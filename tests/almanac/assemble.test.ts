@@ -143,6 +143,7 @@ describe('old addresses', () => {
     expect([...redirects]).toEqual([
       ['/challenges/hop/', '/challenges/haul/'],
       ['/challenges/hop/awaiting/', '/challenges/haul/awaiting/'],
+      ['/challenges/hop/plot/', '/challenges/haul/plot/'],
       ['/challenges/hop/records/', '/challenges/haul/records/'],
       ['/challenges/hop/rules/', '/challenges/haul/rules/'],
       ['/entries/haul/dotterel/', '/entries/haul/plover/'],

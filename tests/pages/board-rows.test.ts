@@ -70,6 +70,8 @@ describe('board rows', () => {
     } as const;
     const later = { ...record, frozen, entries: record.entries.slice(0, 1) };
     const rows = boardRows(almanacOf([later]), later, record.result.standings);
-    expect(rows[1]).toMatchObject({ name: 'Gone but placed', published: false, place: 2 });
+    expect(rows[1]).toMatchObject({ name: 'Gone but placed', published: true, place: 2 });
+    const lookedAt = almanacOf([later], { leftOut: [{ challenge: 'spring', entry: 'm2' }] });
+    expect(boardRows(lookedAt, later, record.result.standings)[1]).toMatchObject({ published: false });
   });
 });

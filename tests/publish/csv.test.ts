@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { FrozenResult } from '../../src/contest/frozen/frozen.ts';
+import type { JudgedFlight } from '../../src/contest/standing.ts';
 import { challengeCsv, csvCell } from '../../src/publish/csv.ts';
 import { challengeRecord, entry, entryRecord } from './sample-almanac.ts';
 
@@ -34,15 +35,40 @@ describe('the table of a challenge', () => {
   });
 
   it('keeps the flights of entries that only the final result still knows', () => {
-    const flights = [
-      { number: 2, date: '2027-05-10', official: 30.5, status: 'accepted', reason: null },
-      { number: 3, date: '2027-05-11', official: 12, status: 'refused', reason: 'no landing' },
-    ] as const;
-    const gone = { id: 'gone', name: 'Gone, now', builders: ['otter'], flights, facts: {} };
+    const kept = { setup: null, scoreU: 0, stale: [], reachedTarget: false };
+    const timed = (seconds: number) => ({ seconds, u: 0, ruled: false, explanation: '' });
+    const flights: JudgedFlight[] = [
+      {
+        ...kept,
+        number: 2,
+        date: '2027-05-10',
+        official: timed(30.5),
+        status: 'accepted',
+        reason: null,
+        score: 30.5,
+        counted: true,
+      },
+      {
+        ...kept,
+        number: 3,
+        date: '2027-05-11',
+        official: timed(12),
+        status: 'refused',
+        reason: 'no landing',
+        score: null,
+        counted: false,
+      },
+    ];
+    const gone = { id: 'gone', name: 'Gone, now', builders: ['otter'], flights: [], facts: {} };
     const frozen = { entries: [gone] } as unknown as FrozenResult;
-    const table = challengeCsv({ ...challengeRecord, frozen });
+    const { result } = challengeRecord;
+    const entries = new Map([
+      ...result.entries,
+      ['gone', { ...[...result.entries.values()][0]!, entry: 'gone', flights }] as const,
+    ]);
+    const table = challengeCsv({ ...challengeRecord, frozen, result: { ...result, entries } });
     expect(table.split('\r\n').slice(2, -1)).toEqual([
-      'long-haul,gone,"Gone, now",otter,,2,2027-05-10,30.5,,accepted,,,yes,',
+      'long-haul,gone,"Gone, now",otter,,2,2027-05-10,30.5,,accepted,,30.5,yes,',
       'long-haul,gone,"Gone, now",otter,,3,2027-05-11,12,,refused,no landing,,no,',
     ]);
   });

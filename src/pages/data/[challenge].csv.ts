@@ -3,12 +3,15 @@ import { currentAlmanac } from '../../almanac/handover.ts';
 import { challengeCsv } from '../../publish/csv.ts';
 
 export function getStaticPaths() {
-  return currentAlmanac().challenges.map(({ challenge }) => ({ params: { challenge: challenge.id } }));
+  // Nothing can lead on from an address of data: a former one holds the same.
+  return currentAlmanac().challenges.flatMap(({ challenge: { id, formerly } }) =>
+    [id, ...formerly].map((name) => ({ params: { challenge: name }, props: { id } })),
+  );
 }
 
-export const GET: APIRoute = ({ params }) => {
+export const GET: APIRoute<{ id: string }> = ({ props }) => {
   const almanac = currentAlmanac();
-  const record = almanac.challenges.find(({ challenge }) => challenge.id === params.challenge);
+  const record = almanac.challenges.find(({ challenge }) => challenge.id === props.id);
   if (record === undefined) return new Response(null, { status: 404 });
   return new Response(challengeCsv(record), {
     headers: { 'content-type': 'text/csv; charset=utf-8' },

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { challengeAsFrozen } from '../../../src/contest/frozen/challenge-as-frozen.ts';
 import { differsFromFrozen } from '../../../src/contest/frozen/differs-from-frozen.ts';
 import { freeze } from '../../../src/contest/frozen/freeze.ts';
+import { underNamesOfToday } from '../../../src/contest/frozen/under-names-of-today.ts';
 import { judge } from '../../../src/contest/judge.ts';
 import { challengeState } from '../../../src/contest/rules/state.ts';
 import { challenge, figureCondition } from '../invented-challenge.ts';
@@ -164,6 +165,26 @@ describe('judging with a frozen result', () => {
     ]);
   });
 
+  it('keeps its places where a default or a rule moved every figure, limit and time since', () => {
+    // As a default of another value would: every span is half of what it was, below the limit of 2.4 m.
+    const halved = contenders.map((one) => ({
+      ...one,
+      modelFigures: () => spanned(1.2).figures,
+      figuresAtFlight: () => spanned(1.2).figures,
+    }));
+    const coarser = { ...rules, timing: { ...rules.timing, resolution: '5' as const } };
+    const later = judge(coarser, halved, { now: '2028-02-01', frozen });
+    expect(later.standings.map(({ u: _, ...standing }) => standing)).toEqual(frozen.standings);
+    expect(later.entries.get('a')?.flights.map(({ status, official }) => [status, official.seconds])).toEqual(
+      [
+        ['accepted', 40],
+        ['accepted', 41.7],
+      ],
+    );
+    // Without the frozen result, nothing of it would be left.
+    expect(judge(coarser, halved, { now: '2028-02-01', frozen: null }).standings).toEqual([]);
+  });
+
   it('scores the frozen time where the entry tells another one now', () => {
     const changed = acceptedContender('a', [flight(1, 40), flight(2, 55)], spanned(3.2));
     const a = judge(rules, [changed], { now: '2028-02-01', frozen }).entries.get('a');
@@ -207,6 +228,40 @@ describe('judging with a frozen result', () => {
   it('gives back what was frozen where nothing changed', () => {
     const same = judge(rules, contenders, { now: '2028-02-01', frozen });
     expect({ ...same, state: 'closed' }).toEqual(final);
+  });
+});
+
+describe('an entry that was renamed', () => {
+  const renamed = acceptedContender('alder', [flight(1, 40), flight(2, 41.7)], spanned(3.2));
+  const today = [{ ...renamed.entry, formerly: ['a'] }, ...contenders.slice(2).map(({ entry }) => entry)];
+  const named = underNamesOfToday(frozen, today);
+
+  it('keeps place, flights and records under its name of today', () => {
+    expect(named.standings[0]).toMatchObject({
+      place: 1,
+      entry: 'alder',
+      score: 41.7,
+      withinTimingErrorOf: frozen.standings[0]?.withinTimingErrorOf,
+    });
+    expect(named.entries.map(({ id }) => id)).toEqual(['alder', 'b', 'c', 'd', 'e']);
+    expect(named.entries[0]?.flights).toEqual(frozen.entries[0]?.flights);
+    const result = judge(rules, [renamed], { now: '2028-02-01', frozen: named });
+    expect(result.entries.get('alder')).toMatchObject({ bestCounted: 2, unplaced: null });
+    expect(result.entries.has('a')).toBe(false);
+  });
+
+  it('leaves its old name to an entry that bears it today', () => {
+    const both = [...today, { id: 'a', formerly: [] }];
+    expect(underNamesOfToday(frozen, both)).toEqual(frozen);
+  });
+
+  it('is itself where nobody was renamed', () => {
+    expect(
+      underNamesOfToday(
+        frozen,
+        contenders.map(({ entry }) => entry),
+      ),
+    ).toBe(frozen);
   });
 });
 
