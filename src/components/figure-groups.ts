@@ -107,6 +107,11 @@ const order: ReadonlyMap<string, number> = new Map(
     .map((id, index, all) => [id, all.length - index]),
 );
 
+/** The place of a figure in the order of pages. */
+export function figureOrder(id: string): number {
+  return order.get(id) ?? 0;
+}
+
 /** Sorts figures into groups, those of motors into columns, and those that are absent by reason. */
 export function figureSheet(figures: FigureSet): FigureSheet {
   const single = figures.motors.length < 2;
@@ -145,7 +150,7 @@ function rowOf(id: string, figures: readonly (Figure | undefined)[]): FigureRow 
 function sorted(rows: readonly FigureRow[]): FigureRow[] {
   return rows
     .filter(({ cells }) => cells.some((cell) => cell !== null))
-    .toSorted((a, b) => (order.get(a.id) ?? 0) - (order.get(b.id) ?? 0));
+    .toSorted((a, b) => figureOrder(a.id) - figureOrder(b.id));
 }
 
 function absentLines(figures: readonly Figure[]): AbsentLine[] {

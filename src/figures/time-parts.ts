@@ -3,9 +3,12 @@ import type { Reader } from './definition.ts';
 import { readEnergyLeft } from './energy-left.ts';
 import { evaluateDerived } from './evaluate.ts';
 import type { Figure } from './figure.ts';
+import { applied, equals, fraction, minus, product, sum, symbol } from './formula.ts';
+import { by, type FormulaLine, where } from './formula-line.ts';
 import { readSinkAsFlown } from './glide-readings.ts';
 import { readHeightAboveLanding } from './launch-readings.ts';
 import type { Subject } from './subject.ts';
+import * as the from './symbols.ts';
 
 /**
  * What a time in the air is made of: time = use × height / sink. Here in the order of that product; each with uncertainty
@@ -37,3 +40,23 @@ function readEnergyHeight(from: Reader, subject: Subject): number {
   const energy = from.figure('stored-energy') - readEnergyLeft(from, subject);
   return energy / (from.figure('flying-mass') * gravity) + readHeightAboveLanding(from, subject);
 }
+
+const use = symbol('U', 'energy use');
+const energyHeight = symbol('H', 'energy height at launch');
+
+/** ln of a letter of one aircraft over that of the other. */
+function logOfRatio(letter: string) {
+  return applied(symbol('ln', ''), fraction(symbol(letter, '', '1'), symbol(letter, '', '2')));
+}
+
+/** How the parts make a time, and the ratio of two. */
+export const timePartsFormula: readonly FormulaLine[] = [
+  by(equals(the.time, fraction(product(use, energyHeight), the.sink))),
+  where(
+    equals(
+      energyHeight,
+      sum(fraction(minus(the.energy, the.energyLeft), product(the.mass, the.gravity)), the.height),
+    ),
+  ),
+  by(equals(logOfRatio('t'), minus(sum(logOfRatio('H'), logOfRatio('U')), logOfRatio('w')))),
+];

@@ -1,0 +1,60 @@
+import { type ComparedAircraft, isThere } from '../../compare/aircraft.ts';
+import { type FigureRow, sortFigures } from '../../compare/figure-rows.ts';
+import { compare as say } from '../../words/compare.ts';
+import { type Html, html } from './html.ts';
+import { both, ledger } from './parts.ts';
+
+/** Figures that differ, and folded below them those that do not or that cannot be compared. */
+export function figureTables(aircraft: readonly ComparedAircraft[], explained: string): Html {
+  const names = aircraft.map(({ name }) => name);
+  const { different, alike, alone } = sortFigures(aircraft);
+  return html`<h3>${say.differs}</h3>${
+    different.length === 0
+      ? html`<p>${say.nothingDiffers}</p>`
+      : html`<p class="legend">${say.differsExplained}</p>${table(say.figuresTable, names, different, explained)}`
+  }<div class="fold-list">${folded(say.alikeFigures(alike.length), say.alikeTable, names, alike, explained)}${folded(say.aloneFigures(alone.length), say.aloneTable, names, alone, explained)}</div>`;
+}
+
+function folded(
+  summary: string,
+  name: string,
+  names: readonly string[],
+  rows: readonly FigureRow[],
+  explained: string,
+): Html {
+  return rows.length === 0
+    ? html``
+    : html`<details><summary>${summary}</summary>${table(name, names, rows, explained)}</details>`;
+}
+
+function table(name: string, names: readonly string[], rows: readonly FigureRow[], explained: string): Html {
+  const measured = rows.some(({ apart }) => apart !== null);
+  const head = html`<tr><th scope="col">${say.figure}</th>${names.map((one) => html`<th scope="col" class="number">${one}</th>`)}${
+    measured ? html`<th scope="col" class="number">${say.apart}</th>` : null
+  }</tr>`;
+  return ledger(
+    name,
+    'compare',
+    head,
+    rows.map((row) => line(row, names, measured, explained)),
+  );
+}
+
+function line(
+  { id, name, cells, apart }: FigureRow,
+  names: readonly string[],
+  measured: boolean,
+  explained: string,
+): Html {
+  const shown = cells.map((cell, index) => {
+    const of = names[index] ?? '';
+    if (isThere(cell))
+      return html`<td class="number" data-of="${of}">${both(cell.shown)} <span class="aside">${cell.basis}</span></td>`;
+    return html`<td class="number missing" data-of="${of}">– <span class="aside">${cell?.absent ?? ''}</span></td>`;
+  });
+  const distance =
+    apart === null ? '–' : Number.isFinite(apart) ? apart.toFixed(apart < 9.95 ? 1 : 0) : say.apartExact;
+  return html`<tr><th scope="row"><a href="${explained}#${id}">${name}</a></th>${shown}${
+    measured ? html`<td class="number apart" data-of="${say.apart}">${distance}</td>` : null
+  }</tr>`;
+}

@@ -1,0 +1,34 @@
+import type { Almanac, ChallengeRecord, EntryRecord } from '../../almanac/almanac.ts';
+import { words } from '../../words.ts';
+import { comparePath } from '../link.ts';
+
+/** The aircraft of a challenge in the order of its board: by place, then by what waits for a ruling. */
+function inOrder({ result, entries }: ChallengeRecord): EntryRecord[] {
+  const ids = [...result.standings, ...result.claims].map(({ entry }) => entry);
+  return [...new Set(ids)].flatMap((id) => entries.filter(({ entry }) => entry.id === id));
+}
+
+/** A challenge with the two aircraft that lead it. */
+export interface FirstTwo {
+  readonly home: ChallengeRecord;
+  readonly pair: readonly [EntryRecord, EntryRecord];
+}
+
+/** The first two of every challenge that has two. */
+export function firstTwos({ challenges }: Almanac): FirstTwo[] {
+  return challenges.flatMap((home) => {
+    const [first, second] = inOrder(home);
+    return first === undefined || second === undefined ? [] : [{ home, pair: [first, second] }];
+  });
+}
+
+/** Where an aircraft is compared with the leader of its challenge; the leader with the next. */
+export function compareWay(home: ChallengeRecord, { entry }: EntryRecord): { label: string; path: string } {
+  const [leader, next] = inOrder(home);
+  const leads = leader?.entry.id === entry.id;
+  const other = leads ? next : leader;
+  const idOf = (id: string) => `${home.challenge.id}/${id}`;
+  if (other === undefined) return { label: words.compare.withAnother, path: comparePath([idOf(entry.id)]) };
+  const say = leads ? words.compare.withNext : words.compare.withLeader;
+  return { label: say(other.entry.name), path: comparePath([idOf(entry.id), idOf(other.entry.id)]) };
+}
