@@ -18,10 +18,18 @@ const paper: Paper = {
   letter: 13,
 };
 
-/** The inks of styles/drawing.css in the light scheme: a picture of its own reads no style sheet. */
-const inks = `[class^="drawn-"]{fill:none;stroke:#1d1c19;stroke-width:1.6;stroke-linejoin:round}
-.drawn-outline{fill:#f4f2e9}.drawn-stick{stroke-width:2.4}.drawn-joint,.drawn-axis{stroke:#8c8573;stroke-width:1}
-.drawn-skein{stroke:#7c3210;stroke-width:2}.drawn-peg{fill:#1d1c19;stroke:none}`;
+/** The inks of styles/drawing.css in the light scheme, a little bolder: a picture of its own reads no style sheet. */
+const inks = [
+  '[class^="drawn-"]{fill:none;stroke:#1d1c19;stroke-width:1.2;stroke-linejoin:round}',
+  '.drawn-outline{fill:#f4f2e9;stroke-width:1.8}',
+  '.drawn-stick,.drawn-mark{fill:#fbfaf5}',
+  '.assumed{stroke-dasharray:6 4}',
+  '.drawn-joint,.drawn-swept,.drawn-axis,.drawn-turn{stroke:#8c8573}',
+  '.drawn-axis{stroke-dasharray:12 3 2 3}',
+  '.drawn-fin,.drawn-disc,.drawn-mark-filled{fill:#1d1c19;stroke-width:.5}',
+  '.drawn-skein{stroke:#7c3210;stroke-width:1.6}',
+  '.drawn-peg{fill:#7c3210;stroke:none}',
+].join('');
 
 /** The headline design of an aircraft from above, as an SVG; null where nothing gives its wing a depth. */
 export function planPicture({ headline, figures }: EntryRecord): string | null {
