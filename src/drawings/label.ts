@@ -26,8 +26,8 @@ function textAt(text: string, { x, y, anchor, upright }: LabelPlace, system: str
   return `<text class="drawn-text${system}" x="${tenth(x)}" y="${tenth(y)}" text-anchor="${anchor}"${turn}>${escaped(text)}</text>`;
 }
 
-/** How wide a letter is for its size, on average and a little more, in the typeface of the page. */
-export const letterWidth = 0.54;
+/** How wide a letter is for its size, on average and a little more, in the typefaces of the page. */
+export const letterWidth = 0.5;
 
 /** The room a label takes, the wider of its two texts. */
 export function labelBox(
