@@ -34,7 +34,8 @@ export function placeAnnotations(annotations: readonly Annotation[], taken: Take
       const words = labelBox(label, place, sheet.paper.letter);
       const free =
         inside(words, paper) &&
-        ![...solids, ...taken.outlines].some((box) => overlap(box, words)) &&
+        !solids.some((box) => overlap(box, words)) &&
+        !taken.outlines.some((box) => overlap(box, words)) &&
         (room === null || (inside(room, paper) && !solids.some((box) => overlap(box, room))));
       if (!free) continue;
       solids.push(words, ...(room === null ? [] : [room]));
