@@ -29,27 +29,50 @@ export function chartSvg(
   return `<svg class="chart" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="${id}-title ${id}-description">${names}${parts.join('')}</svg>`;
 }
 
+/** The axis that goes up: its label, and a line across for each of its ticks. */
+export function chartUpAxis(
+  { left, right }: ChartFrame,
+  { scale, label }: { readonly scale: Scale; readonly label: string },
+): readonly string[] {
+  return [
+    ...scale.ticks.map(({ value, text }) => {
+      const y = tenth(scale.at(value));
+      return `<path class="chart-grid" d="M${left} ${y}H${right}"/>${chartWord(text, left - 8, y + 5, 'end')}`;
+    }),
+    chartWord(label, 0, 14, 'start'),
+  ];
+}
+
 /** Both axes with their labels, and a line across for each tick of the one that goes up. */
 export function chartAxes(
-  { height, left, right, top, bottom }: ChartFrame,
+  frame: ChartFrame,
   up: { readonly scale: Scale; readonly label: string },
   across: {
     readonly ticks: readonly { readonly x: number; readonly text: string }[];
     readonly label: string;
   },
 ): readonly string[] {
+  return [...chartUpAxis(frame, up), ...chartAcrossAxis(frame, across)];
+}
+
+/** The axis that goes across, with the upright line where both meet. */
+export function chartAcrossAxis(
+  { height, left, right, top, bottom }: ChartFrame,
+  {
+    ticks,
+    label,
+  }: {
+    readonly ticks: readonly { readonly x: number; readonly text: string }[];
+    readonly label: string;
+  },
+): readonly string[] {
   return [
-    ...up.scale.ticks.map(({ value, text }) => {
-      const y = tenth(up.scale.at(value));
-      return `<path class="chart-grid" d="M${left} ${y}H${right}"/>${chartWord(text, left - 8, y + 5, 'end')}`;
-    }),
-    ...across.ticks.map(
+    ...ticks.map(
       ({ x, text }) =>
         `<path class="chart-axis" d="M${tenth(x)} ${bottom}v6"/>${chartWord(text, x, bottom + 22, 'middle')}`,
     ),
     `<path class="chart-axis" d="M${left} ${top}V${bottom}H${right}"/>`,
-    chartWord(up.label, 0, 14, 'start'),
-    chartWord(across.label, right, height - 8, 'end'),
+    chartWord(label, right, height - 8, 'end'),
   ];
 }
 

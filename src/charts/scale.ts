@@ -30,3 +30,20 @@ export function linearScale(start: number, most: number, from: number, to: numbe
     at: (value) => from + ((value - start) / (high - start)) * (to - from),
   };
 }
+
+/**
+ * The same scale with the ticks of another unit, so that one line can be read in both.
+ *
+ * @param per how many of that unit one of the scale's own is
+ */
+export function scaleInUnit(scale: Scale, per: number, about: number): Scale {
+  const { low, high } = scale;
+  const step = tickStep((high - low) * per, about);
+  const places = placesOf(step);
+  return {
+    low: low * per,
+    high: high * per,
+    ticks: multiples(step, low * per, high * per).map((value) => ({ value, text: value.toFixed(places) })),
+    at: (value) => scale.at(value / per),
+  };
+}

@@ -57,12 +57,15 @@ export function stretchChart(
   const top = out.at(-1);
   return {
     across: { label: words.stretch, start: 1, most: reach.x },
-    up: { label: words.force, start: 0, most: reach.y },
+    up: { label: words.force, start: 0, most: reach.y, imperial: null },
     lines: [
       { name: back.length === 0 ? null : words.out, kind: 'out', points: out },
       { name: words.back, kind: 'back', points: back },
     ],
     mark: broke && top !== undefined ? { at: top, name: words.broke } : null,
+    window: null,
+    level: null,
+    working: null,
   };
 }
 

@@ -1,11 +1,11 @@
 import type { TorqueTest } from '../model/batch.ts';
-import type { LineChart } from './line-chart.ts';
+import type { LineChart, OtherUnit } from './line-chart.ts';
 import { readLine } from './read-line.ts';
 import type { Point } from './thinned.ts';
 import { multiples, tickStep } from './ticks.ts';
 
 /** A torque test's readings, from wound to slack: turns still in across, torque in N·mm up. Null where it was not read. */
-export function torqueLine({ points }: TorqueTest): readonly Point[] | null {
+export function torqueLine({ points }: Pick<TorqueTest, 'points'>): readonly Point[] | null {
   return points === null ? null : points.map(({ turns, torque }) => ({ x: turns, y: 1000 * torque }));
 }
 
@@ -21,17 +21,21 @@ export function torqueReach(tests: readonly (readonly Point[])[]): Point {
   return { x, y };
 }
 
-/** The chart of one torque test; `reach` is shared by all of the batch. */
+/** The chart of one torque test or log; `reach` is shared by all of the batch, `imperial` is the other unit of torque. */
 export function torqueChart(
   points: readonly Point[],
   reach: Point,
   words: { readonly turns: string; readonly torque: string },
+  imperial: OtherUnit | null = null,
 ): LineChart {
   return {
     across: { label: words.turns, start: 0, most: reach.x },
-    up: { label: words.torque, start: 0, most: reach.y },
+    up: { label: words.torque, start: 0, most: reach.y, imperial },
     lines: [{ name: null, kind: 'out', points }],
     mark: null,
+    window: null,
+    level: null,
+    working: null,
   };
 }
 
