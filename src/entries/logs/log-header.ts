@@ -29,6 +29,9 @@ export interface HeaderFault {
   readonly accepted: string;
 }
 
+/** A heading longer than any that says something; patterns that look for white space in several places are slow with more. */
+const longestHeading = 100;
+
 const heading = /^([a-z][a-z -]*?)\s*(?:[[(]([^\])]*)[\])])?\s*(?:(?:±|\+\/-)\s*(\d+(?:[.,]\d+)?)\s*%)?$/i;
 
 /** What one cell of a header says; null for a column this log does not need. */
@@ -37,7 +40,7 @@ export function readHeading(
   index: number,
   columns: readonly Column[],
 ): FoundColumn | HeaderFault | null {
-  const match = heading.exec(cell.trim());
+  const match = cell.length > longestHeading ? null : heading.exec(cell.trim());
   const column = columns.find(({ name }) => name === match?.[1]?.trim().toLowerCase());
   if (column === undefined) return misspelt(cell, index, columns);
   const written = match?.[2]?.trim() ?? '';

@@ -55,6 +55,7 @@ export const problemCodes = {
   // What is written in a field
   'missing-field': error('file', 'A required field is missing.'),
   'empty-field': error('file', 'A key stands without a value.'),
+  'too-long': error('file', 'The text of a field is longer than is accepted.'),
   'unknown-key': error('file', 'A key is not known in this place.'),
   'key-not-here': error('file', 'A key that is known elsewhere has no meaning in this place.'),
   'wrong-shape': error('file', 'A list, a map or a single value stands where another of the three belongs.'),

@@ -1,12 +1,16 @@
 import { formerly } from './entry.ts';
 import { fields } from './fields.ts';
-import { link, text } from './text-field.ts';
+import { link, shortText } from './text-field.ts';
 import { yesNo } from './word-field.ts';
 
 /** A person, once; what stands here holds in every entry. */
 export const builderFile = fields({
-  name: text().meta({ title: 'Name', description: 'As it should be shown', example: 'A. Marsh' }).optional(),
-  club: text().meta({ title: 'Club', description: 'Where they fly', example: 'Fenside Flyers' }).optional(),
+  name: shortText()
+    .meta({ title: 'Name', description: 'As it should be shown', example: 'A. Marsh' })
+    .optional(),
+  club: shortText()
+    .meta({ title: 'Club', description: 'Where they fly', example: 'Fenside Flyers' })
+    .optional(),
   junior: yesNo()
     .meta({ title: 'Junior', description: 'Juniors are shown by their handle only', example: 'true' })
     .optional(),

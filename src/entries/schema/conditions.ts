@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { factWords } from './design.ts';
 import { oneOrMany } from './one-or-many.ts';
-import { slug, text } from './text-field.ts';
+import { shortText, slug } from './text-field.ts';
 import { word, yesNo } from './word-field.ts';
 
 const factShape = {
@@ -27,7 +27,7 @@ const factShape = {
 };
 
 /** Any other key is a figure of the model with a limit in words. */
-const limitSentence = text().meta({
+const limitSentence = shortText().meta({
   title: 'Limit',
   description: 'A limit on a figure of the model, in words',
   example: 'at least 2.4 m',
@@ -40,7 +40,7 @@ export const eligibility = z.object(factShape).catchall(limitSentence);
 export const division = z
   .object({
     id: slug().meta({ title: 'Id', description: 'A short name for addresses', example: 'free' }),
-    name: text().meta({ title: 'Name', description: 'As it should be shown', example: 'Free flight' }),
+    name: shortText().meta({ title: 'Name', description: 'As it should be shown', example: 'Free flight' }),
     ...factShape,
   })
   .catchall(limitSentence);

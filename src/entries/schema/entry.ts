@@ -6,7 +6,7 @@ import { fields } from './fields.ts';
 import { behaviour, flight } from './flight.ts';
 import { oneOrMany } from './one-or-many.ts';
 import { balance, quantity } from './quantity-field.ts';
-import { entryAddress, slug, text } from './text-field.ts';
+import { entryAddress, shortText, slug, text } from './text-field.ts';
 import { word, yesNo } from './word-field.ts';
 
 /** Earlier names under which a page was to be found. */
@@ -26,10 +26,12 @@ const builder = z.union([
       description: 'A short name for addresses, the same in every entry of the same person',
       example: 'amarsh',
     }),
-    name: text()
+    name: shortText()
       .meta({ title: 'Name', description: 'As it should be shown', example: 'A. Marsh' })
       .optional(),
-    club: text().meta({ title: 'Club', description: 'Where you fly', example: 'Fenside Flyers' }).optional(),
+    club: shortText()
+      .meta({ title: 'Club', description: 'Where you fly', example: 'Fenside Flyers' })
+      .optional(),
     junior: yesNo()
       .meta({ title: 'Junior', description: 'Juniors are shown by their handle only', example: 'true' })
       .optional(),
@@ -78,7 +80,7 @@ const glide = fields({
 
 /** An aircraft in a challenge, with its setups and flights. */
 export const entry = fields({
-  name: text().meta({ title: 'Name', description: 'Of the aircraft', example: 'Reedling' }),
+  name: shortText().meta({ title: 'Name', description: 'Of the aircraft', example: 'Reedling' }),
   builder: oneOrMany(builder, 1).meta({
     title: 'Builder',
     description: 'A handle, a map with handle, name and club, or a list of them for a team',

@@ -17,13 +17,17 @@ export type Reading<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly fault: Refusal };
 
+/** Longer than any quantity, date, name or limit: no reader has to be quick with more. */
+const longestValue = 500;
+
 /**
- * A field written as one text. The refusal travels in the issue's `params`, so that one place turns every issue
- * into a problem.
+ * A field written as one text, of at most so many characters. The refusal travels in the issue's `params`, so that one
+ * place turns every issue into a problem.
  */
-export function leaf<T>(read: (text: string) => Reading<T>) {
+export function leaf<T>(read: (text: string) => Reading<T>, longest: number = longestValue) {
   return z.string().transform((text, context): T => {
-    const reading = text === '' ? nothing<T>() : read(text);
+    const reading =
+      text === '' ? nothing<T>() : text.length > longest ? tooLong<T>(text, longest) : read(text);
     if (reading.ok) return reading.value;
     context.issues.push({
       code: 'custom',
@@ -51,6 +55,16 @@ export function refused<T>(
   const message = `${wrong} Write ${accepted}.`;
   const offer = suggestion === undefined ? {} : { suggestion };
   return { ok: false, fault: { code, message, found, accepted, ...offer } };
+}
+
+function tooLong<T>(text: string, longest: number): Reading<T> {
+  const found = `${text.slice(0, 40)}…`;
+  return refused(
+    'too-long',
+    `"${found}" has ${text.length} characters.`,
+    found,
+    `at most ${longest} of them; what there is to tell has its place in the text below the fields`,
+  );
 }
 
 function nothing<T>(): Reading<T> {

@@ -2,9 +2,17 @@ import { nearestSlug, slug as slugRule } from '../folder/slug-rules.ts';
 import { forbiddenCharacters } from '../source/forbidden-characters.ts';
 import { leaf, type Reading, refused, taken } from './leaf.ts';
 
-/** Free text. */
+/** Common practice of browsers and servers, no source. */
+const longestLink = 2000;
+
+/** Free text: a note, a sentence. */
 export function text() {
-  return leaf(readText);
+  return leaf(readText, 5000);
+}
+
+/** What something or somebody is called; a limit in words. */
+export function shortText() {
+  return leaf(readText, 200);
 }
 
 /** Reads free text, in the composed form of Unicode (NFC), so that equal texts compare equal. */
@@ -52,11 +60,11 @@ export function entryAddress() {
  * The name of a picture or log beside the file. Whether it is a name of one, and there, is checked where the folder
  * is read: a bad picture costs the picture, not the entry.
  */
-export const fileName = text;
+export const fileName = shortText;
 
 /** A web address, `https` or `http`. */
 export function link() {
-  return leaf(readLink);
+  return leaf(readLink, longestLink);
 }
 
 /** The web address of a site, which ends with its path. */
