@@ -25,7 +25,11 @@ export function propellerLabels(
       });
       const right = at(hub.x + beyond, hub.y + 4, 'start');
       const left = at(hub.x - beyond, hub.y + 4, 'end');
-      return [...(y < 0 ? [left, right] : [right, left]), at(hub.x, hub.y + off, 'middle')];
+      return [
+        ...(y < 0 ? [left, right] : [right, left]),
+        at(hub.x, hub.y + off, 'middle'),
+        at(hub.x + beyond, hub.y + off, 'start'),
+      ];
     });
     return [{ label, placings }];
   });

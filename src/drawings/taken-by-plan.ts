@@ -40,7 +40,7 @@ export function takenByPlan(shape: PlanShape, sheet: Sheet): Taken {
     ...boxesAlong(wingFromBehind(shape, sheet), 2),
     ...(behind === null
       ? []
-      : motors.flatMap(({ y, z, radius }) => [boxAround([behind(y, z)], (radius ?? 0) * scale + 1)])),
+      : motors.flatMap(({ y, z, radius }) => [boxAround([behind(y, z)], (radius ?? 0) * scale + 4)])),
   ];
   return { solids, outlines };
 }

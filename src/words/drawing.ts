@@ -74,10 +74,12 @@ function motors({ motors: all }: PlanShape): string {
 
 /** Where the marks lie, in shares of the mean chord from its leading edge. */
 function marks({ wing: { mean }, balance, neutralPoint }: PlanShape): string[] {
-  const share = (x: number) =>
-    `${Math.round((100 * (x - mean.leadingEdge)) / mean.chord)} % of the mean chord`;
+  const lies = (x: number) => {
+    const share = Math.round((100 * (x - mean.leadingEdge)) / mean.chord);
+    return `at ${Math.abs(share)} % of the mean chord ${share < 0 ? 'ahead of' : 'behind'} its leading edge`;
+  };
   return [
-    ...(balance === null ? [] : [`the balance at ${share(balance)}`]),
-    ...(neutralPoint === null ? [] : [`the neutral point at ${share(neutralPoint)}`]),
+    ...(balance === null ? [] : [`the balance ${lies(balance)}`]),
+    ...(neutralPoint === null ? [] : [`the neutral point ${lies(neutralPoint)}`]),
   ];
 }
