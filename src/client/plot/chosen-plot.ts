@@ -59,14 +59,15 @@ export function chosenPlot(data: PlotData, choice: PlotChoice, system: System): 
     .map((entry) => ({ entry, x: presentIn(entry, x), y: presentIn(entry, y) }))
     .toSorted((a, b) => a.x.value - b.x.value || a.y.value - b.y.value);
   const waits = (entry: PlotEntry) => entry.waiting && (x.ofFlight || y.ofFlight);
+  const [inX, inY] = [unitsPerSi(x, system), unitsPerSi(y, system)];
   const points = shown.map(
     (one): PlotPoint => ({
       id: idOf(one.entry),
       name: one.entry.name,
-      x: inUnit(one.x.value, x, system),
-      y: inUnit(one.y.value, y, system),
-      ux: inUnit(one.x.u, x, system),
-      uy: inUnit(one.y.u, y, system),
+      x: one.x.value * inX,
+      y: one.y.value * inY,
+      ux: one.x.u * inX,
+      uy: one.y.u * inY,
       marked: choice.division !== null && one.entry.divisions.includes(choice.division),
       waiting: waits(one.entry),
     }),
@@ -83,10 +84,19 @@ export function chosenPlot(data: PlotData, choice: PlotChoice, system: System): 
     return {
       id,
       entry: one.entry,
-      x: withU(one.x, x, system),
-      y: withU(one.y, y, system),
-      plainX: withoutU(one.x, x, system),
-      plainY: withoutU(one.y, y, system),
+      // Written when they are read: of a thousand aircraft few are pointed at.
+      get x() {
+        return withU(one.x, x, system);
+      },
+      get y() {
+        return withU(one.y, y, system);
+      },
+      get plainX() {
+        return withoutU(one.x, x, system);
+      },
+      get plainY() {
+        return withoutU(one.y, y, system);
+      },
       best: best.has(id),
       marked,
       waiting,
@@ -119,9 +129,9 @@ function presentIn(entry: PlotEntry, figure: PlotFigure): Present {
   return found;
 }
 
-/** No figure is a temperature, so that a value and its ± convert alike. */
-function inUnit(value: number, figure: PlotFigure, system: System): number {
-  return toUnit(value, figure.kind, figure[system]);
+/** No figure is a temperature, so that one factor converts a value and its ±. */
+function unitsPerSi(figure: PlotFigure, system: System): number {
+  return toUnit(1, figure.kind, figure[system]);
 }
 
 function withU({ value, u }: Present, figure: PlotFigure, system: System): string {

@@ -32,16 +32,30 @@ export function plotTable(
       element('td', { class: 'number' }, row.x),
       element('td', { class: 'number' }, row.y),
     );
+  const body = element('tbody', {});
+  appendByParts(body, rows, line);
   return element(
     'div',
     { class: 'scroll', role: 'region', 'aria-label': say.table, tabindex: '0' },
-    element(
-      'table',
-      { class: 'ledger' },
-      element('thead', {}, element('tr', {}, ...head)),
-      element('tbody', {}, ...rows.map(line)),
-    ),
+    element('table', { class: 'ledger' }, element('thead', {}, element('tr', {}, ...head)), body),
   );
+}
+
+/** So many rows are made at once. */
+const part = 150;
+
+/** The first rows at once, the others frame by frame, so that a long table never holds up the chart beside it. */
+function appendByParts(
+  body: HTMLElement,
+  rows: readonly PlotRow[],
+  line: (row: PlotRow) => HTMLElement,
+): void {
+  body.append(...rows.slice(0, part).map(line));
+  if (rows.length <= part) return;
+  requestAnimationFrame(() => {
+    // Where another table took its place meanwhile, nobody needs the rest.
+    if (body.isConnected) appendByParts(body, rows.slice(part), line);
+  });
 }
 
 /** Who is not in the plot, each with the reason. */
