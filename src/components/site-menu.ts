@@ -1,6 +1,6 @@
 import type { Almanac } from '../almanac/almanac.ts';
 import { words } from '../words.ts';
-import { boardPath } from './link.ts';
+import { boardPath, comparePath } from './link.ts';
 
 /** One way of the site's menu. */
 export interface MenuWay {
@@ -20,6 +20,7 @@ export function siteMenu({ challenges, featured, pages, news, batches, builders 
   return [
     ...(shown === undefined ? [] : [{ label: words.pages.board, to: boardPath(shown.challenge.id) }]),
     { label: words.pages.challenges, to: '/challenges/' },
+    { label: words.compare.title, to: comparePath() },
     ...(builders.length === 0 ? [] : [{ label: words.pages.builders, to: '/builders/' }]),
     ...(batches.length === 0 ? [] : [{ label: words.pages.rubber, to: '/rubber/' }]),
     { label: words.pages.figures, to: '/figures/' },

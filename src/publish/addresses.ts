@@ -55,6 +55,7 @@ export function promisedPages(almanac: Almanac): PromisedPage[] {
     { address: '/', why: 'the front page' },
     { address: '/left-out/', why: 'the list of what was left out' },
     { address: '/feed.xml', why: 'the feed' },
+    { address: '/compare/', why: 'the page of comparisons' },
     ...almanac.challenges.flatMap(({ challenge, entries }) => [
       { address: `/challenges/${challenge.id}/`, why: `the board of ${challenge.id}` },
       { address: `/challenges/${challenge.id}/rules/`, why: `the rules of ${challenge.id}` },

@@ -11,6 +11,7 @@ const kinds: readonly (readonly [string, RegExp])[] = [
   ['plot', /^\/challenges\/[^/]+\/plot\/$/],
   ['awaiting', /^\/challenges\/[^/]+\/awaiting\/$/],
   ['aircraft', /^\/entries\/[^/]+\/[^/]+\/$/],
+  ['compare', /^\/compare\/$/],
   ['builders', /^\/builders\/$/],
   ['builder', /^\/builders\/[^/]+\/$/],
   ['rubber', /^\/rubber\/$/],
