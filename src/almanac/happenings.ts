@@ -1,28 +1,7 @@
 import type { AcceptedFlight } from '../contest/history/accepted-flight.ts';
 import type { CalendarDate } from '../model/calendar.ts';
-import type { NewsPost } from '../model/site.ts';
 import type { Almanac, ChallengeRecord } from './almanac.ts';
-
-/** Something that happened to a flight, told once it was accepted. */
-export type FlightHappening = 'accepted' | 'best-time' | 'target-reached';
-
-interface Dated {
-  /**
-   * A name that stays, whatever becomes of titles and times: the kind, then the first names of challenge, entry or post.
-   * Unique within a site.
-   */
-  readonly id: string;
-  readonly date: CalendarDate;
-}
-
-/** One dated thing that readers may want to hear of. */
-export type Happening = Dated &
-  (
-    | { readonly kind: 'entered'; readonly record: ChallengeRecord; readonly entry: string }
-    | { readonly kind: FlightHappening; readonly record: ChallengeRecord; readonly flight: AcceptedFlight }
-    | { readonly kind: 'frozen'; readonly record: ChallengeRecord }
-    | { readonly kind: 'news'; readonly post: NewsPost; readonly html: string }
-  );
+import type { FlightHappening, Happening } from './happening.ts';
 
 /** Everything that happened on the site, the newest first. */
 export function happeningsOf({ challenges, news }: Almanac): readonly Happening[] {
@@ -41,25 +20,27 @@ export function happeningsOf({ challenges, news }: Almanac): readonly Happening[
 }
 
 /**
- * What happened in one challenge lately, the newest first, one line for each flight: an acceptance is not told again
- * where the flight did more than being accepted.
+ * What happened in one challenge lately, the newest first, each flight once: an acceptance is not told again where the
+ * flight did more than being accepted.
  */
 export function latelyIn(record: ChallengeRecord, count: number): readonly Happening[] {
-  const all = newestFirst(inChallenge(record));
-  const flights = new Set<string>();
-  return all
-    .filter((happening) => {
-      if (!('flight' in happening)) return true;
-      const flight = `${happening.flight.entry}/${happening.flight.number}`;
-      if (flights.has(flight)) return false;
-      flights.add(flight);
-      return true;
+  const told = new Set<string>();
+  const isNew = (flight: AcceptedFlight): boolean => {
+    const name = `${flight.entry}/${flight.number}`;
+    return !told.has(name) && told.add(name) !== undefined;
+  };
+  return newestFirst(inChallenge(record))
+    .flatMap((happening): Happening[] => {
+      if ('flight' in happening) return isNew(happening.flight) ? [happening] : [];
+      if (happening.kind !== 'accepted') return [happening];
+      const flights = happening.flights.filter(isNew);
+      return flights.length === 0 ? [] : [{ ...happening, flights }];
     })
     .slice(0, count);
 }
 
 function inChallenge(record: ChallengeRecord): Happening[] {
-  return [...frozen(record), ...flown(record), ...entered(record)];
+  return [...frozen(record), ...amended(record), ...flown(record), ...accepted(record), ...entered(record)];
 }
 
 /** A challenge becomes final on the day its result was frozen. */
@@ -67,6 +48,17 @@ function frozen(record: ChallengeRecord): Happening[] {
   if (record.frozen === null) return [];
   const id = `frozen/${firstName(record.challenge)}`;
   return [{ kind: 'frozen', id, date: record.frozen.closed.slice(0, 10), record }];
+}
+
+/** An amendment goes by its day, further ones of that day by their order. */
+function amended(record: ChallengeRecord): Happening[] {
+  const { amendments } = record.challenge;
+  return amendments.map((amendment, index): Happening => {
+    const { date } = amendment;
+    const before = amendments.slice(0, index).filter((other) => other.date === date).length;
+    const id = `amended/${firstName(record.challenge)}/${date}${before === 0 ? '' : `/${before + 1}`}`;
+    return { kind: 'amended', id, date, record, amendment };
+  });
 }
 
 /** What accepted flights did. It is known from the day of the ruling on, so that day is its date. */
@@ -87,8 +79,19 @@ function flown(record: ChallengeRecord): Happening[] {
       .filter(({ gain }) => gain !== null)
       .map(({ flight }) => happening('best-time', flight))
       .reverse(),
-    ...history.flights.map((flight) => happening('accepted', flight)).reverse(),
   ];
+}
+
+/** Acceptances, all of an entry and a day in one: a day of forty flights must not push everything else out. */
+function accepted(record: ChallengeRecord): Happening[] {
+  const days = Map.groupBy([...record.history.flights].reverse(), (flight) =>
+    [acceptedOn(record, flight), flight.entry].join(' '),
+  );
+  return [...days].flatMap(([day, flights]): Happening[] => {
+    const [date = '', entry = ''] = day.split(' ');
+    const id = `accepted/${firstName(record.challenge)}/${nameOfEntry(record, entry)}/${date}`;
+    return [{ kind: 'accepted', id, date, record, entry, flights }];
+  });
 }
 
 /** An aircraft is in from the day it was entered, where nobody wrote that down from its first flight. */
@@ -117,9 +120,17 @@ function firstName({ id, formerly }: { readonly id: string; readonly formerly: r
   return formerly[0] ?? id;
 }
 
-/** On one day, news come first, then results, then what flights did, the last flown first, then new aircraft. */
+/** On one day, news come first, then results and rules, then what flights did, the last flown first, then new aircraft. */
 function newestFirst(happenings: readonly Happening[]): readonly Happening[] {
-  const rank = { news: 0, frozen: 1, 'target-reached': 2, 'best-time': 3, accepted: 4, entered: 5 };
+  const rank = {
+    news: 0,
+    frozen: 1,
+    amended: 2,
+    'target-reached': 3,
+    'best-time': 4,
+    accepted: 5,
+    entered: 6,
+  };
   return [...happenings].sort((a, b) => compare(b.date, a.date) || rank[a.kind] - rank[b.kind]);
 }
 

@@ -1,8 +1,8 @@
 import type { Almanac } from '../almanac/almanac.ts';
-import type { Happening } from '../almanac/happenings.ts';
+import type { Happening } from '../almanac/happening.ts';
 import { words } from '../words.ts';
 import { entryLookup } from './board-rows.ts';
-import { boardPath, entryPath, newsPath } from './link.ts';
+import { boardPath, entryPath, newsPath, rulesPath } from './link.ts';
 import { secondsAt, timeText } from './measure.ts';
 
 const say = words.feed;
@@ -23,6 +23,12 @@ export function happeningTold(almanac: Almanac, happening: Happening): Happening
   const { challenge, history } = happening.record;
   if (happening.kind === 'frozen')
     return { title: say.frozen(challenge.title), path: boardPath(challenge.id), people: [] };
+  if (happening.kind === 'amended')
+    return {
+      title: say.amended(challenge.title, happening.amendment.what),
+      path: `${rulesPath(challenge.id)}#amendments`,
+      people: [],
+    };
 
   const entries = entryLookup(almanac, happening.record);
   if (happening.kind === 'entered') {
@@ -34,16 +40,18 @@ export function happeningTold(almanac: Almanac, happening: Happening): Happening
     };
   }
 
-  const { entry, number, seconds } = happening.flight;
+  const flights = happening.kind === 'accepted' ? happening.flights : [happening.flight];
+  const longest = flights.reduce((best, flight) => (flight.seconds > best.seconds ? flight : best));
+  const { entry, number } = longest;
   const known = entries.record(entry);
   const name = entries.name(entry);
-  const time = secondsAt(seconds, challenge.timing.resolution);
+  const time = secondsAt(longest.seconds, challenge.timing.resolution);
   const title = {
-    accepted: () => say.accepted(name, time),
+    accepted: () => say.accepted(name, time, flights.length),
     'best-time': () => say.bestTime(name, time, challenge.title),
     'target-reached': () => say.targetReached(name, time, targetText(history.target)),
   }[happening.kind]();
-  // An aircraft that is gone from a final result, or looked at, has no flight to lead to.
+  // An aircraft that is being looked at has no flight to lead to.
   const shown = known?.flights.some(({ flight }) => flight.number === number) === true;
   return {
     title,

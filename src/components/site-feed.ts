@@ -1,5 +1,6 @@
 import type { Almanac } from '../almanac/almanac.ts';
-import { type Happening, happeningsOf } from '../almanac/happenings.ts';
+import type { Happening } from '../almanac/happening.ts';
+import { happeningsOf } from '../almanac/happenings.ts';
 import { type AtomEntry, atomText } from '../publish/feed/atom.ts';
 import { words } from '../words.ts';
 import { happeningTold } from './happening-told.ts';

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Almanac } from '../../src/almanac/almanac.ts';
 import { happeningsOf, latelyIn } from '../../src/almanac/happenings.ts';
 import { readAlmanac } from '../../src/almanac/read-almanac.ts';
+import { happeningTold } from '../../src/components/happening-told.ts';
 import { siteFeed } from '../../src/components/site-feed.ts';
 import { noHistory } from '../contest/history/no-history.ts';
 import { entryFile, type Files, inFolder, soundFolder } from '../entries/content-folder.ts';
@@ -82,9 +83,72 @@ describe('what happened lately', () => {
     expect(latelyIn(record, 5).map(({ id }) => id)).toEqual([
       'entered/long-haul/reedling',
       'target-reached/long-haul/reedling/2',
-      'accepted/long-haul/reedling/1',
+      'accepted/long-haul/reedling/2027-05-01',
     ]);
     expect(latelyIn(record, 1)).toHaveLength(1);
+  });
+});
+
+describe('a day of many flights', () => {
+  const day = '2027-05-02';
+  const flown = (entry: string, number: number, seconds: number, date = day) => ({
+    entry,
+    number,
+    builders: ['amarsh'],
+    flown: { date, time: null, offset: null, written: date },
+    seconds,
+    span: null,
+    reachedTarget: false,
+  });
+  const record = {
+    ...challengeRecord,
+    challenge: {
+      ...challengeRecord.challenge,
+      amendments: [
+        { date: '2027-04-20', what: 'Video counts.', why: 'Far from help.' },
+        { date: '2027-04-20', what: 'Two watches.', why: 'Fairness.' },
+      ],
+    },
+    history: {
+      ...noHistory,
+      // Without rulings a flight is dated by the day it was flown.
+      flights: [
+        flown('teal', 1, 20, '2027-05-01'),
+        ...Array.from({ length: 40 }, (_, index) => flown('teal', index + 2, 30 + index)),
+        flown('wigeon', 1, 12),
+      ],
+    },
+  };
+
+  it('is one line for each aircraft and day', () => {
+    const told = latelyIn(record, 100).flatMap((one) =>
+      one.kind === 'accepted' ? [[one.id, one.flights.length]] : [],
+    );
+    expect(told).toEqual([
+      ['accepted/long-haul/wigeon/2027-05-02', 1],
+      ['accepted/long-haul/teal/2027-05-02', 40],
+      ['accepted/long-haul/teal/2027-05-01', 1],
+    ]);
+  });
+
+  it('says how many, and the longest, of 30 to 69 seconds', () => {
+    const almanac = { challenges: [record], builders: [] } as unknown as Almanac;
+    const [, second] = latelyIn(record, 100).filter(({ kind }) => kind === 'accepted');
+    expect(happeningTold(almanac, second!).title).toBe('teal: 40 flights accepted, the longest 69.0\u00a0s');
+  });
+
+  it('leaves room for the amendments of the rules, which lead to where they stand', () => {
+    const told = latelyIn(record, 100).filter(({ kind }) => kind === 'amended');
+    expect(told.map(({ id, date }) => [id, date])).toEqual([
+      ['amended/long-haul/2027-04-20', '2027-04-20'],
+      ['amended/long-haul/2027-04-20/2', '2027-04-20'],
+    ]);
+    const almanac = { challenges: [record], builders: [] } as unknown as Almanac;
+    expect(happeningTold(almanac, told[0]!)).toEqual({
+      title: `${record.challenge.title}, rules amended: Video counts.`,
+      path: '/challenges/long-haul/rules/#amendments',
+      people: [],
+    });
   });
 });
 
