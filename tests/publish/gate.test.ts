@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Almanac } from '../../src/almanac/almanac.ts';
+import { promisedPages } from '../../src/publish/addresses.ts';
 import { type GateInput, gate } from '../../src/publish/gate.ts';
 import { filesBelow } from '../../src/publish/site-folder.ts';
 import { almanac, withText } from './sample-almanac.ts';
@@ -11,20 +12,9 @@ let folder = '';
 beforeEach(() => {
   folder = mkdtempSync(join(tmpdir(), 'last-turn-gate-'));
   const page = (text: string) => `<!doctype html><html><body><h1 id="top-of-page">${text}</h1></body></html>`;
-  for (const file of [
-    'index.html',
-    'left-out/index.html',
-    'challenges/long-haul/index.html',
-    'challenges/long-haul/rules/index.html',
-    'challenges/long-haul/records/index.html',
-    'challenges/long-haul/awaiting/index.html',
-    'challenges/long-haul/plot/index.html',
-    'entries/long-haul/reedling/index.html',
-  ])
-    write(file, page('Long Haul'));
-  write('feed.xml', '<feed/>');
+  for (const { address } of promisedPages(almanac))
+    write(address.endsWith('/') ? `${address.slice(1)}index.html` : address.slice(1), page('Long Haul'));
   write('data/long-haul.json', '{}');
-  write('data/long-haul.csv', '');
 });
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
