@@ -14,8 +14,8 @@ const mostBytes = 600;
 
 /**
  * A design as a small SVG of one path without words, for a row of a board: wing, tail, stick and propellers from above,
- * in a box of 120 × 60, at most 600 bytes. Decorative: it is hidden from screen readers. The class is `thumbnail`; give
- * it a width there. Empty text where nothing gives the wing a depth.
+ * in a box of 120 × 60, at most 600 bytes. Decorative: it is hidden from screen readers. The class is `thumbnail`,
+ * see styles/board.css. Empty text where nothing gives the wing a depth.
  */
 export function drawThumbnail(design: Design, figures: FigureSet): string {
   const shape = planShape(design, figures);
