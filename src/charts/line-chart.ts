@@ -112,12 +112,14 @@ function placeLevel(
   return { from: start, to: end, name: { text: name, at: { x: end, y: start.y - 6 }, anchor: 'end' } };
 }
 
-/** Above and beside the point, on the side where there is room. */
+/** These lines rise: below the point on its right there is room, else above it on its left. */
 function placeWorking(at: Point, text: string): LineLayout['working'] {
   const right = at.x + 10 + widthOfName(text) <= size.width;
   return {
     at,
-    name: { text, at: { x: at.x + (right ? 10 : -10), y: at.y - 8 }, anchor: right ? 'start' : 'end' },
+    name: right
+      ? { text, at: { x: at.x + 10, y: at.y + 20 }, anchor: 'start' }
+      : { text, at: { x: at.x - 10, y: at.y - 8 }, anchor: 'end' },
   };
 }
 

@@ -39,6 +39,30 @@ export const charts = {
     attempt: 'attempt',
     struck: 'withdrawn, refused or void',
   } satisfies Record<MarkKind, string>,
+  bench: {
+    heading: 'On the bench',
+    torqueImperial: 'Torque, ozf·in',
+    time: 'Time (s)',
+    thrust: 'Thrust (N)',
+    thrustImperial: 'Thrust (ozf)',
+    mean: 'mean',
+    flight: (number: number) => `flight ${number}`,
+    ofMotor: (index: number, file: string) => `Motor ${index}: ${file}`,
+    thrustTitle: (file: string) => `${file}: thrust against time, the model held still`,
+    thrustDescription: (run: string, peak: string, mean: string | null) =>
+      `The motor runs for ${run} and peaks at ${peak}${mean === null ? '' : `, ${mean} on average`}. The numbers stand in the table below.`,
+    thrustExplained: (run: string, peak: string, mean: string) =>
+      `Shaded is the run of ${run}; peak ${peak}, mean ${mean}. What the rig reads at rest is taken off.`,
+    torqueExplained: (flight: number, turns: string) => `The ring is flight ${flight}, wound to ${turns}.`,
+    torqueBeyond: (flight: number, turns: string, top: string) =>
+      `The ring is flight ${flight}, wound to ${turns}: further than this log, which ends at ${top} turns.`,
+    stretchExplained: (stretch: string, flight: number | null) =>
+      `The ring is where the strands of this motor work ${
+        flight === null ? 'wound as usual' : `on flight ${flight}`
+      }, stretched to ${stretch} times their slack length; shaded is its ±. They give their energy back along the dashed line.`,
+    stretchBeyond: (top: string) => `This test goes to ${top} times the slack length only.`,
+    batch: (label: string) => `The rubber of this motor: ${label}`,
+  },
   energy: {
     heading: 'Where the energy went',
     title: (name: string, flight: number) => `Where the energy of flight ${flight} of ${name} went`,
