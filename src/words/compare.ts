@@ -102,7 +102,7 @@ export const compare = {
   figuresTable: 'Figures that differ',
   alikeTable: 'Figures that are the same within their ±',
   aloneTable: 'Figures that cannot be compared',
-  byKind: 'differs by kind of motor: see its page',
+  byKind: 'one for each kind of motor',
 
   written: 'Motors, building and flights',
   line: 'What',
@@ -138,10 +138,10 @@ export const compare = {
     'A flight lasts as long as the energy lifts the model, for the share of it that turns into time, over the speed at which the model sinks. So the logarithm of a ratio of two times is the sum of three: of the energy height, of the energy use, and of the sinking speed with the sign turned.',
     'The energy height is the energy of the rubber at launch without that of the turns left at landing, over the weight, and the height of the launch above the landing. The sinking speed is that at the mass flown.',
   ],
-  howSource: 'energy balance; ± by the law of propagation (JCGM 100:2008)',
+  howSource: 'From the energy balance; ± by the law of propagation of uncertainty (JCGM 100:2008).',
   cannot: 'What it cannot say',
   cannotText: [
-    'The energy use comes from the time. A sinking speed reckoned too low makes the use look too low by the same factor: a large sink and a large use of opposite sign may both be errors.',
+    'The energy use comes from the time. A sinking speed reckoned too low makes the use look too low by the same factor, so a large part of either, with the other against it, may be one error seen twice.',
     'The ± of two aircraft are taken as independent. Where both rest on the same assumption, such as the energy of a gram of rubber, their errors go the same way and the ± told here is too wide rather than too narrow.',
     'A difference is no cause: one flight in one air, and few aircraft. Rising air counts as a better use of the energy.',
   ],

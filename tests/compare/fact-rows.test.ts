@@ -22,6 +22,11 @@ describe('facts side by side', () => {
     expect(motor?.alike.map(({ label }) => label)).toEqual(['Braided']);
   });
 
+  it('tell who has the group at all', () => {
+    expect(motor?.has).toEqual([true, true]);
+    expect(build?.has).toEqual([false, true]);
+  });
+
   it('have a gap where an aircraft does not say', () => {
     expect(motor?.different[1]?.cells).toEqual([null, { metric: 'silicone', imperial: 'silicone' }]);
     expect(build?.different.map(({ cells }) => cells[0])).toEqual([null]);

@@ -10,17 +10,24 @@ export function writtenTables(aircraft: readonly ComparedAircraft[]): Html {
   return html`<h3>${say.written}</h3>${groupFacts(aircraft).map((group) => written(group, names))}`;
 }
 
-function written({ title, different, alike }: FactGroup, names: readonly string[]): Html {
+function written({ title, has, different, alike }: FactGroup, names: readonly string[]): Html {
   return html`<h4>${title}</h4>${
-    different.length === 0 ? html`<p>${say.allSame}</p>` : table(say.writtenTable(title), names, different)
+    different.length === 0
+      ? html`<p>${say.allSame}</p>`
+      : table(say.writtenTable(title), names, has, different)
   }${
     alike.length === 0
       ? null
-      : html`<div class="fold-list"><details><summary>${say.sameLines(alike.length)}</summary>${table(say.sameTable(title), names, alike)}</details></div>`
+      : html`<div class="fold-list"><details><summary>${say.sameLines(alike.length)}</summary>${table(say.sameTable(title), names, has, alike)}</details></div>`
   }`;
 }
 
-function table(name: string, names: readonly string[], rows: readonly FactRow[]): Html {
+function table(
+  name: string,
+  names: readonly string[],
+  has: readonly boolean[],
+  rows: readonly FactRow[],
+): Html {
   return ledger(
     name,
     'compare words',
@@ -29,7 +36,7 @@ function table(name: string, names: readonly string[], rows: readonly FactRow[])
       ({ label, cells }) =>
         html`<tr><th scope="row">${label}</th>${cells.map(
           (cell, index) =>
-            html`<td data-of="${names[index] ?? ''}"${cell === null ? html` class="missing"` : null}>${cell === null ? say.notSaid : both(cell)}</td>`,
+            html`<td data-of="${names[index] ?? ''}"${cell === null ? html` class="missing"` : null}>${cell === null ? (has[index] === true ? say.notSaid : '–') : both(cell)}</td>`,
         )}</tr>`,
     ),
   );

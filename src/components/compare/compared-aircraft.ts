@@ -125,7 +125,8 @@ function motors(almanac: Almanac, { headline }: EntryRecord): ComparedFacts[] {
   const kinds = headline.design.motors;
   const batches = new Map(almanac.batches.map(({ batch }) => [batch.id, batch.label]));
   return kinds.map((motor, index) => ({
-    title: kinds.length === 1 ? say.motor : say.motorKind(index + 1),
+    // The only kind of one aircraft stands beside the first of another.
+    title: index === 0 ? say.motor : say.motorKind(index + 1),
     facts: [
       textFact(say.howMany, String(motor.count)),
       ...motorFacts(motor).flatMap((row) => factOf(row, batches)),
