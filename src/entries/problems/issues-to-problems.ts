@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { describedAt, keysAt, mayBeAbsent, schemasAt } from '../schema/field-at.ts';
 import type { Refusal } from '../schema/leaf.ts';
+import { limits } from '../source/limits.ts';
 import { lineEnd } from '../source/line-index.ts';
 import { nodeAt } from '../source/locate.ts';
 import type { Path, SourceDocument } from '../source/source.ts';
@@ -172,7 +173,8 @@ function listMeant(context: Context, path: Path): Problem | null {
   const above = path.slice(0, -1);
   const written = path.at(-1) === 0 ? nodeAt(context.source, above) : null;
   if (written?.kind !== 'scalar') return null;
-  const items = written.text.split(',').map((item) => item.trim());
+  const items = written.text.split(',', limits.items + 1).map((item) => item.trim());
+  if (items.length > limits.items) return null;
   const lists = schemasAt(context.schema, above).filter((form) => form instanceof z.ZodArray);
   const accepted = items.every((item) => lists.some(({ element }) => z.safeParse(element, item).success));
   if (items.length < 2 || !accepted) return null;

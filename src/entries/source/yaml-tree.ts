@@ -3,6 +3,9 @@ import { placeOver, problemOver, type Text } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { SourceMap, SourceNode, SourceScalar } from './source.ts';
 
+/** Of the keys that people make up themselves, such as the parts of a mass, the longest anybody needs. */
+const longestKey = 100;
+
 interface Pair {
   readonly key: SourceScalar;
   readonly value: SourceNode;
@@ -55,6 +58,7 @@ export class TreeBuilder {
       if (key.kind !== 'scalar' || key.text === '') this.#reportKey(key);
       else if (item.value === null) this.#bareWord(pairs, previous, key);
       else if (key.text === '<<') this.#reportMerge(key);
+      else if (key.text.length > longestKey) this.#reportLongKey(key);
       else {
         const first = pairs.get(key.text);
         if (first !== undefined) this.#reportDuplicate(first.key, key);
@@ -147,6 +151,17 @@ export class TreeBuilder {
           key.kind === 'scalar'
             ? 'A value stands here without a key: write `key: value`.'
             : 'A list or a map stands here in the place of a key: write `key: value` with a plain word as the key.',
+        accepted: '`key: value`',
+      }),
+    );
+  }
+
+  #reportLongKey(key: SourceScalar): void {
+    const found = cut(key.text);
+    this.problems.push(
+      problemOver(this.#text, key.start, key.end, 'too-long', {
+        message: `"${found}" stands in the place of a key and has ${key.text.length} characters; no key has more than ${longestKey}.`,
+        found,
         accepted: '`key: value`',
       }),
     );
