@@ -39,6 +39,20 @@ export const charts = {
     attempt: 'attempt',
     struck: 'withdrawn, refused or void',
   } satisfies Record<MarkKind, string>,
+  throws: {
+    title: (name: string) => `Glide ratio of the test glides of ${name}`,
+    description: (throws: number, low: string, high: string) =>
+      `${counted(throws, 'throw')} with glide ratios from ${low} to ${high}. The table of the test glides has height and distance of each.`,
+    explained: (moved: boolean) =>
+      `Distance over height of each throw, ${
+        moved ? 'above the balance it was thrown with' : 'in the order thrown'
+      }. Full marks went cleanly, open ones did not; strokes are the ± of a single throw, a fifth at least.`,
+    ratio: 'Glide ratio',
+    balance: 'Balance behind the leading edge (mm)',
+    balanceImperial: 'Balance behind the leading edge (in)',
+    order: 'Throws, by date',
+    day: (date: CalendarDate | null) => (date === null ? 'undated' : shortDate(date)),
+  },
   bench: {
     heading: 'On the bench',
     torqueImperial: 'Torque, ozf·in',
