@@ -23,7 +23,7 @@ function told(head: string): Map<string, string> {
 
 const open = [...heads].filter(([, head]) => !head.includes('content="noindex"'));
 const closed = [...heads].filter(([, head]) => head.includes('content="noindex"'));
-const boards = open.filter(([address]) => /^\/(?:challenges\/[^/]+\/(?:rules\/)?)?$/.test(address));
+const boards = open.filter(([address]) => /^\/(?:challenges\/[^/]+\/(?:[a-z]+\/)?)?$/.test(address));
 const entries = open.filter(([address]) => address.startsWith('/entries/'));
 
 describe('a page whose address is shared', () => {
