@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import sharp from 'sharp';
+import { limits } from '../entries/source/limits.ts';
 import { keepFile } from './kept-file.ts';
 import type { PhotoVariant } from './photo-variants.ts';
 
@@ -25,7 +26,10 @@ const making = createHash('sha256')
 export async function encodePhoto(original: string, variant: PhotoVariant, cache: string): Promise<string> {
   const file = join(cache, making, basename(variant.path));
   await keepFile(file, async () => {
-    const picture = sharp(await readFile(original), { sequentialRead: true })
+    const picture = sharp(await readFile(original), {
+      sequentialRead: true,
+      limitInputPixels: limits.photoPixels,
+    })
       .autoOrient()
       .resize({ width: variant.width, height: variant.height, fit: 'fill' })
       .flatten({ background: '#ffffff' });

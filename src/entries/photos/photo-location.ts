@@ -16,7 +16,15 @@ export function exifHasLocation(exif: Uint8Array): boolean {
 
 /** Whether XMP data tell where the picture was taken. */
 export function xmpHasLocation(xmp: string): boolean {
-  return /GPSLatitude|GPSLongitude/.test(xmp);
+  return /GPSLatitude|GPSLongitude|photoshop:City|Iptc4xmpCore:Location|Iptc4xmpExt:Location/.test(xmp);
+}
+
+/** Records 2:26 (content location code), 2:27 (its name), 2:90 (city) and 2:92 (sublocation) of IPTC-IIM 4.2. */
+const places: readonly number[] = [26, 27, 90, 92];
+
+/** Whether IPTC data tell where the picture was taken: a data set begins with 1C, the record and its number. */
+export function iptcHasLocation(iptc: Uint8Array): boolean {
+  return iptc.some((byte, at) => byte === 0x1c && iptc[at + 1] === 2 && places.includes(iptc[at + 2] ?? 0));
 }
 
 function entriesOf(

@@ -3,9 +3,20 @@ import sharp, { type Metadata } from 'sharp';
 import type { ProblemFields } from '../problems/make-problem.ts';
 import type { ProblemCode } from '../problems/problem-codes.ts';
 import { limits } from '../source/limits.ts';
-import { exifHasLocation, xmpHasLocation } from './photo-location.ts';
+import { exifHasLocation, iptcHasLocation, xmpHasLocation } from './photo-location.ts';
 import type { PhotoFault, PhotoReading } from './photo-reading.ts';
-import { formatByContent, formatByName, isWhole } from './picture-format.ts';
+import { formatByContent, formatByName, isWhole, type PictureFormat } from './picture-format.ts';
+
+/** What the decoder calls the formats accepted: it decides by itself what it reads, and is to read nothing else. */
+const decoders: Readonly<Record<PictureFormat, string>> = {
+  JPEG: 'jpeg',
+  PNG: 'png',
+  WebP: 'webp',
+  AVIF: 'heif',
+};
+
+/** A copy 1,600 pixels wide is then no higher than a WebP can be (16,383 pixels; RFC 9649, 3.1). */
+const mostTimesAsHigh = 10;
 
 const accepted = 'JPEG, PNG, WebP or AVIF, by content as well as by name';
 
@@ -32,10 +43,11 @@ export async function readPhoto(file: string, bytes: Uint8Array): Promise<PhotoR
     const message = `"${file}" is ${is} by its content; save it as ${named ?? 'JPEG'}, or name it after what it is.`;
     return refused('photo-format', { message, found: content, accepted });
   }
-  const metadata = await sharp(bytes)
+  // The decoder's own limit is lifted: only the head is read here, and ours is told in a sentence.
+  const metadata = await sharp(bytes, { limitInputPixels: false })
     .metadata()
     .catch(() => null);
-  if (metadata === null || !isWhole(bytes, content))
+  if (metadata === null || metadata.format !== decoders[content] || !isWhole(bytes, content))
     return refused('photo-unreadable', {
       message: `"${file}" cannot be read as a ${content} picture; it is damaged or cut short. Copy it from the camera again.`,
       accepted,
@@ -47,6 +59,14 @@ export async function readPhoto(file: string, bytes: Uint8Array): Promise<PhotoR
       message,
       found: `${width} × ${height}`,
       accepted: `at most ${limits.photoPixels / 1e6} million pixels`,
+    });
+  }
+  if (height > mostTimesAsHigh * width) {
+    const message = `"${file}" is ${width} × ${height} pixels, more than ${mostTimesAsHigh} times as high as wide. Cut it to what is to be seen.`;
+    return refused('photo-too-large', {
+      message,
+      found: `${width} × ${height}`,
+      accepted: `at most ${mostTimesAsHigh} times as high as wide`,
     });
   }
   const hash = createHash('sha256').update(bytes).digest('hex').slice(0, 16);
@@ -64,12 +84,13 @@ function remarks(file: string, bytes: Uint8Array, metadata: Metadata): PhotoFaul
     });
   const located =
     (metadata.exif !== undefined && exifHasLocation(metadata.exif)) ||
+    (metadata.iptc !== undefined && iptcHasLocation(metadata.iptc)) ||
     (metadata.xmp !== undefined && xmpHasLocation(metadata.xmp.toString('utf8')));
   if (located)
     faults.push({
       code: 'photo-location',
       fields: {
-        message: `"${file}" tells where it was taken. The site leaves that out, but the original stays in the repository’s history: save it without its location before you send it.`,
+        message: `"${file}" tells where it was taken. The site leaves that out, but the original stays in the repository’s history: save it without its location before you send it. Where it has been sent already, a new copy does not help: ask whoever keeps the repository to take the original out of its history.`,
       },
     });
   return faults;

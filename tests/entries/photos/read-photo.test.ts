@@ -103,7 +103,7 @@ describe('a picture', () => {
       code: 'photo-location',
       fields: {
         message:
-          '"a.jpg" tells where it was taken. The site leaves that out, but the original stays in the repository’s history: save it without its location before you send it.',
+          '"a.jpg" tells where it was taken. The site leaves that out, but the original stays in the repository’s history: save it without its location before you send it. Where it has been sent already, a new copy does not help: ask whoever keeps the repository to take the original out of its history.',
       },
     });
     const other = await picture()
