@@ -18,6 +18,7 @@ export const boardView = {
     if (shown === 0) return `0 of ${all}: no aircraft fits all of that.`;
     return `${shown} of ${all}${division === null ? '' : `, with the places in the division ${division}`}`;
   },
+  more: (count: number) => `List the other ${count}, too`,
   announced: (shown: number, all: number) => `${shown} of ${all} aircraft shown.`,
   sorted: (column: string, by: 'letters' | 'size', largestFirst: boolean) => {
     const order = { letters: ['from A to Z', 'from Z to A'], size: ['smallest first', 'largest first'] };

@@ -1,5 +1,13 @@
 import { counted, listed } from './texts.ts';
 
+/** So many aircraft are named before the others are only counted. */
+const mostNamed = 3;
+
+function shortened(names: readonly string[]): readonly string[] {
+  const others = names.length - mostNamed;
+  return others < 2 ? names : [...names.slice(0, mostNamed), `${others} others`];
+}
+
 export const board = {
   standings: 'Standings',
   divisions: 'Divisions',
@@ -20,7 +28,7 @@ export const board = {
   targetAbove: (count: number, over: boolean) =>
     count > 0 ? `reached by ${count}` : over ? 'not reached' : 'not reached yet',
   reached: 'reached the target',
-  within: (names: readonly string[]) => `Inside timing error of ${listed(names)}`,
+  within: (names: readonly string[]) => `Inside timing error of ${listed(shortened(names))}`,
   withinMark: '≈',
   withinExplained:
     'The times of these aircraft differ by no more than the watches can tell apart (twice the combined standard uncertainty of both scores). The order stands; the difference may not.',

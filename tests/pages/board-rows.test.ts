@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { boardRows, targetLineAfter } from '../../src/components/board-rows.ts';
+import { boardRows, buildersOf, targetLineAfter } from '../../src/components/board-rows.ts';
 import { almanacOf, challengeRecord, entryRecord } from './almanac-fixture.ts';
 
 function rowsOf(times: readonly number[]) {
@@ -24,6 +24,20 @@ describe('target line', () => {
 });
 
 describe('board rows', () => {
+  it('carry what they are sorted by in SI, whatever the units of the page', () => {
+    const [row] = rowsOf([44.5]);
+    expect(row?.seconds).toBe(44.5);
+    expect(row?.control).toBe('free');
+    expect(row?.counted).toBe(1);
+    // As the fixture states them: a span of 2 m, 7.9 N/m2; it has no energy and no turns.
+    expect(row?.figures.map((figure) => figure?.value ?? null)).toEqual([2, 7.9, null, null]);
+  });
+
+  it('show the aircraft from above, as a picture that a screen reader passes over', () => {
+    const [row] = rowsOf([44.5]);
+    expect(row?.drawing).toMatch(/^<svg class="thumbnail"[^>]* aria-hidden="true">/);
+  });
+
   it('name a junior by handle only, also where the builder’s file says so and the entry does not', () => {
     const record = challengeRecord(
       [40],
@@ -73,5 +87,21 @@ describe('board rows', () => {
     expect(rows[1]).toMatchObject({ name: 'Gone but placed', published: true, place: 2 });
     const lookedAt = almanacOf([later], { leftOut: [{ challenge: 'spring', entry: 'm2' }] });
     expect(boardRows(lookedAt, later, record.result.standings)[1]).toMatchObject({ published: false });
+  });
+});
+
+describe('the builders of a board', () => {
+  it('stand once each, by name without regard to marks', () => {
+    const named = (handle: string, name: string) => ({ handle, name, club: null, junior: false });
+    const record = challengeRecord(
+      [40, 35, 30],
+      [
+        entryRecord('kite', 40, { builders: [named('zed', 'Zed'), named('owl', 'Élan Owl')] }),
+        entryRecord('lark', 35, { builders: [named('adder', 'Adder')] }),
+        entryRecord('teal', 30, { builders: [named('zed', 'Zed')] }),
+      ],
+    );
+    const rows = boardRows(almanacOf([record]), record, record.result.standings);
+    expect(buildersOf(rows).map(({ name }) => name)).toEqual(['Adder', 'Élan Owl', 'Zed']);
   });
 });

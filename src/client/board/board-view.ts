@@ -29,6 +29,8 @@ export interface BoardView {
   readonly spanTo: number | null;
   /** Words of a name, as typed. */
   readonly sought: string;
+  /** Whether every aircraft that fits is listed, and not only the first ones. */
+  readonly full: boolean;
   /** Ids of the aircraft ticked for comparison, in the order they were ticked. */
   readonly picked: readonly string[];
 }
@@ -44,6 +46,9 @@ export interface BoardHolds {
 /** So many aircraft stand side by side on the page that compares them. */
 export const mostPicked = 4;
 
+/** So many rows are listed at first. */
+export const firstRows = 50;
+
 /** The board as it comes: everybody, by place. */
 export const wholeBoard: BoardView = {
   sort: { column: 'place', largestFirst: false },
@@ -53,6 +58,7 @@ export const wholeBoard: BoardView = {
   spanFrom: null,
   spanTo: null,
   sought: '',
+  full: false,
   picked: [],
 };
 
@@ -77,6 +83,7 @@ export function readView(query: string, holds: BoardHolds): BoardView {
     spanFrom: readLength(given.get('span-from')),
     spanTo: readLength(given.get('span-to')),
     sought: given.get('q') ?? '',
+    full: given.get('rows') === 'all',
     picked: [...new Set(picked)].slice(0, mostPicked),
   };
 }
@@ -93,6 +100,7 @@ export function writeView(view: BoardView): string {
     ['span-from', view.spanFrom === null ? null : String(view.spanFrom)],
     ['span-to', view.spanTo === null ? null : String(view.spanTo)],
     ['q', view.sought.trim() === '' ? null : view.sought.trim()],
+    ['rows', view.full ? 'all' : null],
     ['of', view.picked.length === 0 ? null : view.picked.join(',')],
   ];
   const given = new URLSearchParams();

@@ -69,6 +69,9 @@ function boxIn({ row, entry, name, comparable }: TableLine): HTMLInputElement {
   box.type = 'checkbox';
   box.value = entry;
   box.setAttribute('aria-label', say.pick(name));
-  if (comparable) cell.append(box);
+  // A label around it makes the box a larger target than it looks.
+  const target = document.createElement('label');
+  target.append(box);
+  if (comparable) cell.append(target);
   return box;
 }

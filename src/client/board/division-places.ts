@@ -39,17 +39,21 @@ export function divisionPositions(divisions: DivisionRows): Map<string, Map<stri
   return positions;
 }
 
-/** Gives a function that puts the places of a division into the rows of the board; of none, those of the whole board. */
+/** Gives a function that puts the places of a division into rows of the board; of none, those of the whole board. */
 export function placeWriter(
   divisions: DivisionRows,
 ): (lines: readonly TableLine[], division: string | null) => void {
   const whole = new Map<string, ToldPlace>();
+  const told = new Map<string, string>();
   return (lines, division) => {
     for (const { entry, row } of lines) {
+      if ((told.get(entry) ?? null) === division) continue;
       const overall = whole.get(entry) ?? toldIn(row);
       whole.set(entry, overall);
       const other = division === null ? undefined : divisions.get(division)?.get(entry);
       tell(row, other === undefined ? overall : copied(toldIn(other)));
+      if (division === null) told.delete(entry);
+      else told.set(entry, division);
     }
   };
 }

@@ -1,8 +1,9 @@
 import { boardView as say } from '../../words/board-view.ts';
-import { type BoardView, readView, sameOrder, wholeBoard, writeView } from './board-view.ts';
+import { type BoardView, firstRows, readView, sameOrder, wholeBoard, writeView } from './board-view.ts';
 import { comparePicks } from './compare-picks.ts';
 import { divisionRows, placeWriter } from './division-places.ts';
 import { fittingLines } from './fitting-lines.ts';
+import { moreRows } from './more-rows.ts';
 import { isOfLetters, sortHeads } from './sort-heads.ts';
 import { sortedLines } from './sorted-lines.ts';
 import { tableArranger } from './table-arranger.ts';
@@ -31,6 +32,11 @@ export function runBoard(fields: HTMLFieldSetElement, table: HTMLTableElement): 
     () => view.sort,
     (sort) => choose({ sort }, false),
   );
+  const showMore = moreRows(table, () => {
+    const next = lines.find(({ row }) => row.hidden);
+    choose({ full: true }, false);
+    next?.row.querySelector('a')?.focus();
+  });
   const showPicks = comparePicks(
     table,
     lines,
@@ -39,19 +45,17 @@ export function runBoard(fields: HTMLFieldSetElement, table: HTMLTableElement): 
     (picked) => choose({ picked }, true),
   );
 
-  function show(next: BoardView): number {
-    const before = view;
+  function show(next: BoardView, whole = next.full): number {
     view = next;
-    if (next.division !== before.division) writePlaces(lines, next.division);
-    if (next.division !== before.division || !sameOrder(next.sort, before.sort))
-      arrange.order(sortedLines(lines, next), next.sort);
-    const fitting = fittingLines(lines, next);
-    arrange.show(new Set(fitting));
+    const fitting = sortedLines(fittingLines(lines, next), next);
+    const shown = whole ? fitting : fitting.slice(0, firstRows);
+    writePlaces(shown, next.division);
+    arrange(shown, next.sort, shown.length < fitting.length);
     markHead(next.sort);
     showPicks(next.picked);
     const division = next.division === null ? null : controls.nameOf('division', next.division);
-    const isWhole = writeView({ ...next, picked: [] }) === '';
-    controls.show(next, isWhole, say.shown(fitting.length, lines.length, division));
+    controls.show(next, say.shown(fitting.length, lines.length, division));
+    showMore(fitting.length - shown.length);
     return fitting.length;
   }
 
@@ -75,6 +79,9 @@ export function runBoard(fields: HTMLFieldSetElement, table: HTMLTableElement): 
     else settle();
   }
 
+  // Paper has no button for more.
+  addEventListener('beforeprint', () => show(view, true));
+  addEventListener('afterprint', () => show(view));
   controls.listen(choose, () => choose({ ...wholeBoard, picked: view.picked }, false));
   addEventListener('popstate', () => {
     clearTimeout(waiting);

@@ -1,4 +1,4 @@
-import type { BoardHolds, BoardView } from './board-view.ts';
+import { type BoardHolds, type BoardView, writeView } from './board-view.ts';
 
 type Control = HTMLInputElement | HTMLSelectElement;
 
@@ -9,7 +9,7 @@ const lengths = ['spanFrom', 'spanTo'] as const;
 export interface ViewControls {
   /** Calls `changed` with what was chosen; `typing` where more letters may follow. */
   readonly listen: (changed: (part: Partial<BoardView>, typing: boolean) => void, reset: () => void) => void;
-  readonly show: (view: BoardView, isWhole: boolean, shown: string) => void;
+  readonly show: (view: BoardView, shown: string) => void;
   readonly choicesOf: (name: (typeof choices)[number]) => ReadonlySet<string>;
   /** What a choice is called, such as the name of a division. */
   readonly nameOf: (name: (typeof choices)[number], value: string) => string;
@@ -62,7 +62,7 @@ export function viewControls(fields: HTMLFieldSetElement): ViewControls {
         control('sought')?.focus();
       });
     },
-    show: (view, isWhole, shown) => {
+    show: (view, shown) => {
       last = view;
       for (const name of choices) {
         const field = control(name);
@@ -71,7 +71,7 @@ export function viewControls(fields: HTMLFieldSetElement): ViewControls {
       const sought = control('sought');
       if (sought !== null && sought.value !== view.sought) sought.value = view.sought;
       showLengths(view);
-      if (reset !== null) reset.hidden = isWhole;
+      if (reset !== null) reset.hidden = writeView({ ...view, full: false, picked: [] }) === '';
       if (shownText !== null) shownText.textContent = shown;
       fields.hidden = false;
     },
