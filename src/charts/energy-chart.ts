@@ -53,7 +53,7 @@ const leastWhisker = 3;
 export function energyChart(account: EnergyAccount): EnergyChart | null {
   const read = new Map<EnergyItem, { readonly value: number; readonly u: number }>();
   for (const item of energyItems) {
-    const energy = account.get(item)?.energy;
+    const energy = account.get(item);
     if (!isPresent(energy)) return null;
     read.set(item, energy);
   }

@@ -13,35 +13,32 @@ export const energyItems = ['stored', 'height', 'left', 'there', 'aloft', 'prope
 export type EnergyItem = (typeof energyItems)[number];
 
 /**
- * Where the energy of a flight went, each item in J and as a share of what there was to fly on. What is `stored` in the
+ * Where the energy of a flight went, each item in J. What is `stored` in the
  * rubber and what the `height` of the launch gives come in; what is `left` in the turns at landing goes off: so much was
  * `there`. Of it the time `aloft` took sink × weight × time, and the `propeller` as much as the default efficiency leaves.
  * The `rest` is what balances the account: climb, trim and whatever the estimates miss; below zero where more was used than
  * there was, as in rising air.
  */
-export type EnergyAccount = ReadonlyMap<EnergyItem, { readonly energy: Figure; readonly share: Figure }>;
+export type EnergyAccount = ReadonlyMap<EnergyItem, Figure>;
 
 /** The account, with uncertainty by the same law as every figure. Each item is absent with its reason where an input is missing. */
 export function energyAccount(subject: Subject): EnergyAccount {
   const figures = evaluateDerived(
     subject,
-    energyItems.flatMap((item): DerivedNumber[] => [
-      { id: `account-${item}`, unit: 'J', compute: (from) => readings[item](from, subject) },
-      {
-        id: `account-${item}-share`,
-        unit: '1',
-        compute: (from) => readings[item](from, subject) / readThere(from, subject),
-      },
-    ]),
+    energyItems.map(
+      (item): DerivedNumber => ({
+        id: `account-${item}`,
+        unit: 'J',
+        compute: (from) => readings[item](from, subject),
+      }),
+    ),
   );
-  return new Map(
-    energyItems.map((item, index) => [item, { energy: figures[2 * index]!, share: figures[2 * index + 1]! }]),
-  );
+  return new Map(energyItems.map((item, index) => [item, figures[index]!]));
 }
 
 /** Why there is no account; null where every item could be worked out. */
 export function missingFromAccount(account: EnergyAccount): string | null {
-  const absent = [...account.values()].map(({ energy }) => energy).find((energy) => !isPresent(energy));
+  const absent = [...account.values()].find((energy) => !isPresent(energy));
   return absent === undefined || isPresent(absent) ? null : absent.absent;
 }
 

@@ -19,12 +19,7 @@ function figure(value: number, u: number): Figure {
 
 /** An account of joules told by hand; the rest balances it. */
 function account(joules: Record<EnergyItem, number>, u = 0): EnergyAccount {
-  return new Map(
-    Object.entries(joules).map(([item, value]) => [
-      item as EnergyItem,
-      { energy: figure(value, u), share: figure(value / joules.there, 0) },
-    ]),
-  );
+  return new Map(Object.entries(joules).map(([item, value]) => [item as EnergyItem, figure(value, u)]));
 }
 
 const plain = { stored: 90, height: 20, left: 10, there: 100, aloft: 40, propeller: 30, rest: 30 };
@@ -81,7 +76,7 @@ describe('the chart of where the energy went', () => {
   it('is none where an item is missing', () => {
     const missing: EnergyAccount = new Map([
       ...account(plain),
-      ['aloft', { energy: { id: 'a', unit: 'J', absent: 'needs a flight' }, share: figure(0, 0) }],
+      ['aloft', { id: 'a', unit: 'J', absent: 'needs a flight' }],
     ]);
     expect(energyChart(missing)).toBeNull();
     expect(energyChart(new Map())).toBeNull();

@@ -12,21 +12,16 @@ import { design, flown, measured, motor, subject } from './example-design.ts';
 
 const level = { launchHeight: measured('length', 2, 0.05), drop: measured('length', 1, 0.1) };
 
-/** The values of an account in J, and as shares. */
-function values(of: Partial<Subject>): {
-  joules: Record<EnergyItem, number>;
-  shares: Record<EnergyItem, number>;
-} {
+/** The items of an account in J. */
+function values(of: Partial<Subject>): Record<EnergyItem, number> {
   const account = energyAccount(subject(of));
-  const read = (part: 'energy' | 'share') =>
-    Object.fromEntries(
-      energyItems.map((item) => {
-        const figure = account.get(item)?.[part];
-        if (!isPresent(figure)) throw new Error(`${item} is absent`);
-        return [item, figure.value];
-      }),
-    ) as Record<EnergyItem, number>;
-  return { joules: read('energy'), shares: read('share') };
+  return Object.fromEntries(
+    energyItems.map((item) => {
+      const energy = account.get(item);
+      if (!isPresent(energy)) throw new Error(`${item} is absent`);
+      return [item, energy.value];
+    }),
+  ) as Record<EnergyItem, number>;
 }
 
 function figure(of: Partial<Subject>, id: string): number {
@@ -37,13 +32,11 @@ function figure(of: Partial<Subject>, id: string): number {
 
 describe('the account of a flight’s energy', () => {
   const of = { flown: flown({ ...level, turnsLeft: [measured('turns', 300, 2)] }) };
-  const { joules, shares } = values(of);
+  const joules = values(of);
 
   it('balances: what came in went somewhere', () => {
     expect(joules.stored + joules.height - joules.left).toBeCloseTo(joules.there, 9);
     expect(joules.aloft + joules.propeller + joules.rest).toBeCloseTo(joules.there, 9);
-    expect(shares.aloft + shares.propeller + shares.rest).toBeCloseTo(1, 9);
-    expect(shares.there).toBeCloseTo(1, 12);
   });
 
   it('counts the height of the launch above the landing at the weight of the model', () => {
@@ -52,7 +45,7 @@ describe('the account of a flight’s energy', () => {
   });
 
   it('calls that share time aloft which the energy use says', () => {
-    expect(shares.aloft).toBeCloseTo(figure(of, 'energy-use'), 12);
+    expect(joules.aloft / joules.there).toBeCloseTo(figure(of, 'energy-use'), 12);
   });
 
   it('counts what is left in the turns as a motor wound that far holds it', () => {
@@ -64,19 +57,19 @@ describe('the account of a flight’s energy', () => {
     [1, 0.35],
     [2, 0.5],
   ])('takes off for %i propeller or propellers what the default efficiency leaves', (count, lost) => {
-    const alone = values({ design: design({ motors: [motor({ count })] }), flown: flown(level) }).joules;
+    const alone = values({ design: design({ motors: [motor({ count })] }), flown: flown(level) });
     expect(alone.propeller / alone.stored).toBeCloseTo(lost, 12);
   });
 
   it('has a rest below zero where more was used than there was', () => {
     const long = { ...flown(level), official: { seconds: 4000, u: 0.1, ruled: false, explanation: '' } };
-    const { shares: beyond } = values({ flown: long });
-    expect(beyond.aloft).toBeGreaterThan(1);
+    const beyond = values({ flown: long });
+    expect(beyond.aloft).toBeGreaterThan(beyond.there);
     expect(beyond.rest).toBeLessThan(0);
   });
 
   it('names the efficiency it assumes', () => {
-    const loss = energyAccount(subject(of)).get('propeller')?.energy;
+    const loss = energyAccount(subject(of)).get('propeller');
     if (!isPresent(loss)) throw new Error('absent');
     expect(loss.assumptions).toContain('several propellers turn 50 ± 15 % of the energy into height');
   });
