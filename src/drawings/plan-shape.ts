@@ -43,7 +43,8 @@ export function planShape(design: Design, figures: FigureSet): PlanShape | null 
   const { fins, notes: ofFins } = finShapes(design, wing, tail);
   const nose = noseOf(design, wing, tail);
   const { motors, notes: ofMotors } = motorShapes(design, wing, nose);
-  const stick = stickOf(design, wing, tail, fins, nose);
+  const pulled = motors.some(({ y, faces }) => y === 0 && faces === 'tractor');
+  const stick = stickOf(design, wing, tail, fins, pulled, nose);
   const ofStick: Note[] = stick === null ? [] : stick.assumed ? ['stick', 'nose'] : ['stick'];
   return {
     wing,
@@ -63,15 +64,16 @@ function noseOf(design: Design, wing: WingShape, tail: TailShape | null): number
   return tail?.kind === 'foreplane' ? tail.leading : -usualNose * wing.mean.chord;
 }
 
-/** From the nose to the end of what lies furthest back; none where neither nose nor tail is known. */
+/** From the nose to the end of what lies furthest back; none where there is neither nose, tail nor a propeller at the nose. */
 function stickOf(
   design: Design,
   wing: WingShape,
   tail: TailShape | null,
   fins: readonly FinShape[],
+  pulled: boolean,
   nose: number,
 ): StickShape | null {
-  if (tail === null && design.nose === null) return null;
+  if (tail === null && design.nose === null && !pulled) return null;
   const ends = [
     wing.sections[0]?.trailing ?? 0,
     ...(tail === null ? [] : [tail.leading, tail.leading + tail.chord]),

@@ -214,6 +214,17 @@ describe('the motors of a plan', () => {
     expect(notes).toContain('propeller-at-the-nose');
   });
 
+  // By hand: where nobody wrote the nose it is one mean chord of 0.2 m ahead.
+  it('on the centre line have a stick to stand on, however little is known', () => {
+    const { motors, stick, notes } = shapeOf(
+      plank({ motors: [motor({ count: 1, at: null })] }),
+      chordOf(0.2),
+    );
+    expect(stick?.front).toBeCloseTo(-0.2, 12);
+    expect(motors[0]?.propeller).toBe(stick?.front);
+    expect(notes).toContain('nose');
+  });
+
   it('that are single and without a place are on the centre line, as a guess', () => {
     const { motors, notes } = shapeOf(trapezoid(1, { motors: [motor({ count: 1, at: null })] }));
     expect(motors.map(({ y, assumed }) => ({ y, assumed }))).toEqual([{ y: 0, assumed: true }]);
