@@ -184,7 +184,7 @@ function printSummary(almanac: Almanac, addresses: number, out: string): void {
   process.stdout.write(
     `Built ${counted(entries, 'entry', 'entries')} of ${challenges}, ${counted(addresses, 'address', 'addresses')}, in ${out}\n`,
   );
-  for (const line of leftOutLines(almanac)) process.stdout.write(`${line}\n`);
+  for (const line of leftOutLines(almanac)) process.stdout.write(`${printable(line)}\n`);
 }
 
 /** What was left out, entries last: that line is the one to look for. */

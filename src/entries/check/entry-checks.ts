@@ -13,6 +13,7 @@ import { checkImprobableValues } from './improbable-values.ts';
 import { checkMassGiven } from './mass-given.ts';
 import { checkMotorPlaces } from './motor-places.ts';
 import { checkMotorRunWithinFlight } from './motor-run-within-flight.ts';
+import { checkNamesReadable } from './names-readable.ts';
 import { checkOneForEachMotor } from './one-for-each-motor.ts';
 import { checkPartsWithinWhole } from './parts-within-whole.ts';
 import { checkSetupNames } from './setup-names.ts';
@@ -45,4 +46,5 @@ export const entryChecks: readonly EntryCheck[] = [
   checkFlightTurns,
   checkMotorRunWithinFlight,
   checkImprobableValues,
+  (_, source) => checkNamesReadable(source),
 ];

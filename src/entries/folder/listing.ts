@@ -40,7 +40,7 @@ export function checkListing(listing: Listing): Problem[] {
       accepted: 'files and folders',
     }),
   );
-  for (const file of listing.files) {
+  for (const file of inLowerCaseFirst(listing.files)) {
     const place = classifyPath(file);
     if (place.kind === 'unexpected') problems.push(unexpected(file));
     if (place.kind === 'entry-asset' && !there.entries.has(`${place.challenge}/${place.id}`))
@@ -56,6 +56,12 @@ export function checkListing(listing: Listing): Problem[] {
     if (other !== undefined) problems.push(taken(file, other));
   }
   return [...problems, ...[...missing].map(entryFileMissing)];
+}
+
+/** Of two names that differ by case alone the one in lower case is right, and keeps its address whoever adds the other. */
+function inLowerCaseFirst(files: readonly string[]): string[] {
+  const isLower = (file: string) => file === file.toLowerCase();
+  return [...files.filter(isLower), ...files.filter((file) => !isLower(file))];
 }
 
 function taken(file: string, other: string): Problem {

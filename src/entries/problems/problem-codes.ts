@@ -108,6 +108,7 @@ export const problemCodes = {
   'watches-apart': note('The watches of a flight read more than 0.5 s apart.'),
   'watches-identical': note('The watches of a flight read the same to the hundredth of a second.'),
   'flight-before-setup': warning('A flight names a setup that holds from a later day on.'),
+  'name-hard-to-read': warning('A name mixes alphabets in a word, or holds a character that cannot be seen.'),
   'improbable-value': warning('A value is far outside what such things measure.'),
 
   // Within a challenge

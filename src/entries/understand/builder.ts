@@ -1,4 +1,5 @@
 import type { Builder } from '../../model/site.ts';
+import { checkNamesReadable } from '../check/names-readable.ts';
 import type { Problem } from '../problems/problem.ts';
 import { builderFile as schema } from '../schema/builder.ts';
 import type { SourceDocument } from '../source/source.ts';
@@ -20,5 +21,5 @@ export function understandBuilder(
     formerly: complete.formerly ?? [],
     body: source.body,
   };
-  return { builder, problems };
+  return { builder, problems: [...problems, ...checkNamesReadable(source)] };
 }

@@ -243,14 +243,14 @@ describe('names', () => {
   // Not through the disk: many disks cannot hold both.
   it('that differ by case alone are told of each other', () => {
     const listing = { files: ['pages/A.md', 'pages/a.md', 'site.md'], links: [], ignored: [], problems: [] };
+    // The one in lower case is right, and keeps its address.
     expect(checkListing(listing)).toMatchObject([
-      { code: 'bad-name', file: 'pages/A.md' },
       {
         code: 'name-taken',
-        file: 'pages/a.md',
+        file: 'pages/A.md',
         message:
-          '"pages/a.md" and "pages/A.md" differ by case alone and would have the same address: rename one.',
-        related: { file: 'pages/A.md' },
+          '"pages/A.md" and "pages/a.md" differ by case alone and would have the same address: rename one.',
+        related: { file: 'pages/a.md' },
       },
     ]);
   });
