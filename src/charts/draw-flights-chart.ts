@@ -23,12 +23,12 @@ export function drawFlightsChart(layout: FlightsLayout, names: ChartNames): stri
       `<path class="chart-day" d="M${from} ${bottom + 28}v4H${to}v-4"/>`,
       ...(name === null ? [] : [chartWord(name.text, name.x, bottom + 50, 'middle')]),
     ]),
-    ...bars.map(({ x, top: high, bottom: low }) => `<path class="chart-bar" d="M${x} ${high}V${low}"/>`),
-    ...marks.map(({ x, y, kind, best: first }) => markPath(kind, x, y) + (first ? bestRing(x, y) : '')),
-    // Words come last, so that no line runs through them.
+    // No line runs through words, and no words hide a flight.
     ...[...levels.map(({ name }) => name), ...setups.map(({ name }) => name)].flatMap((name) =>
       name === null ? [] : [chartWord(name.text, name.at.x, name.at.y, name.anchor)],
     ),
+    ...bars.map(({ x, top: high, bottom: low }) => `<path class="chart-bar" d="M${x} ${high}V${low}"/>`),
+    ...marks.map(({ x, y, kind, best: first }) => markPath(kind, x, y) + (first ? bestRing(x, y) : '')),
     ...(best === null
       ? []
       : [`<g class="chart-strong">${chartWord(best.text, best.at.x, best.at.y, best.anchor)}</g>`]),
