@@ -3,25 +3,19 @@ import { compare as say } from '../../words/compare.ts';
 import { drawnTogether, isDrawn } from './drawn-together.ts';
 import { figureTables } from './figure-tables.ts';
 import { type Html, html } from './html.ts';
+import type { Place } from './parts.ts';
 import { whyLonger } from './why-longer.ts';
 import { writtenTables } from './written-tables.ts';
 
 /** The lines by which styles/drawing.css tells drawings that lie over each other apart. */
 const lineNames = ['first', 'second', 'third', 'fourth'];
 
-/**
- * Two to four aircraft side by side, differences first. Build and browser make it alike.
- *
- * @param on the page it stands on: what makes its ids unique there, and the address of the page that explains figures
- */
-export function comparison(
-  aircraft: readonly ComparedAircraft[],
-  on: { readonly prefix: string; readonly explained: string },
-): Html {
+/** Two to four aircraft side by side, differences first. Build and browser make it alike. */
+export function comparison(aircraft: readonly ComparedAircraft[], on: Place): Html {
   const challenges = new Set(aircraft.map(({ challenge }) => challenge.id));
   return html`<div class="comparison">${heads(aircraft)}${
     challenges.size > 1 ? html`<p class="notice">${say.otherRules}</p>` : null
-  }${drawnTogether(aircraft, on.prefix)}${whyLonger(aircraft)}${figureTables(aircraft, on.explained)}${writtenTables(aircraft)}</div>`;
+  }${drawnTogether(aircraft, on.prefix)}${whyLonger(aircraft, on)}${figureTables(aircraft, on)}${writtenTables(aircraft, on)}</div>`;
 }
 
 function heads(aircraft: readonly ComparedAircraft[]): Html {

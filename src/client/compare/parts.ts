@@ -12,9 +12,19 @@ export function both({ metric, imperial }: Shown): Html {
     : html`<span class="metric">${metric}</span><span class="imperial">${imperial}</span>`;
 }
 
+/** The part of a page on which a comparison stands. */
+export interface Place {
+  /** Makes ids unique on the page. */
+  readonly prefix: string;
+  /** What the part is called: makes the names of its tables unique. */
+  readonly title: string;
+  /** Address of the page that explains figures. */
+  readonly explained: string;
+}
+
 /** A table that scrolls where it must. */
-export function ledger(name: string, kind: string, head: Html, rows: readonly Html[]): Html {
-  return html`<div class="scroll" role="region" aria-label="${frame.scrollable(name)}" tabindex="0"><table class="ledger ${kind}"><thead>${head}</thead><tbody>${rows}</tbody></table></div>`;
+export function ledger(on: Place, name: string, kind: string, head: Html, rows: readonly Html[]): Html {
+  return html`<div class="scroll" role="region" aria-label="${frame.scrollable(`${on.title}: ${name}`)}" tabindex="0"><table class="ledger ${kind}"><thead>${head}</thead><tbody>${rows}</tbody></table></div>`;
 }
 
 /** A pure number with its ±. */

@@ -88,7 +88,8 @@ export function runCompare(chooser: HTMLElement, yours: HTMLElement): void {
     }
     // Whoever chose again meanwhile is answered by that choice.
     if (chosen !== ids || result === null) return;
-    result.innerHTML = aircraft.length > 1 ? comparison(aircraft, { prefix: 'yours-', explained }).text : '';
+    result.innerHTML =
+      aircraft.length > 1 ? comparison(aircraft, { prefix: 'yours-', title: say.yours, explained }).text : '';
     yours.hidden = aircraft.length < 2;
     tell(
       ...remarks,

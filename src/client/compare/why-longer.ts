@@ -11,10 +11,10 @@ import {
 import { weigh } from '../../compare/why.ts';
 import { compare as say } from '../../words/compare.ts';
 import { type Html, html } from './html.ts';
-import { both, ledger, plainNumber, toldFactor } from './parts.ts';
+import { both, ledger, type Place, plainNumber, toldFactor } from './parts.ts';
 
 /** Why the longest flight was longer than each of the others, in numbers and in sentences. */
-export function whyLonger(aircraft: readonly ComparedAircraft[]): Html {
+export function whyLonger(aircraft: readonly ComparedAircraft[], on: Place): Html {
   const told = aircraft.map((one) => ({ one, numbers: timeNumbers(one.flown) }));
   const missing = told.flatMap(({ one, numbers }) =>
     'absent' in numbers ? [html`<p>${say.noSplit(one.name, numbers.absent)}</p>`] : [],
@@ -23,7 +23,8 @@ export function whyLonger(aircraft: readonly ComparedAircraft[]): Html {
     .flatMap(({ one, numbers }) => ('absent' in numbers ? [] : [{ one, numbers }]))
     .toSorted((a, b) => b.numbers.time.value - a.numbers.time.value);
   const [longest, ...others] = known;
-  const pairs = longest === undefined ? [] : others.map((other) => pair(longest, other, others.length > 1));
+  const pairs =
+    longest === undefined ? [] : others.map((other) => pair(longest, other, others.length > 1, on));
   const heading = longest === undefined || pairs.length === 0 ? say.whyNot : say.why(longest.one.name);
   return html`<h3>${heading}</h3>${pairs}${missing}`;
 }
@@ -33,11 +34,11 @@ interface Known {
   readonly numbers: TimeNumbers;
 }
 
-function pair(longer: Known, shorter: Known, several: boolean): Html {
+function pair(longer: Known, shorter: Known, several: boolean, on: Place): Html {
   const split = splitTimes(longer.numbers, shorter.numbers);
   const title = several ? html`<h4>${say.whyAgainst(longer.one.name, shorter.one.name)}</h4>` : null;
   if (split === null) return html`${title}<p>${say.notPositive}</p>`;
-  return html`${title}<p class="verdict">${sentences(longer.one, shorter.one, split).join(' ')}</p>${table(longer.one, shorter.one, split)}`;
+  return html`${title}<p class="verdict">${sentences(longer.one, shorter.one, split).join(' ')}</p>${table(longer.one, shorter.one, split, on)}`;
 }
 
 /** What the split says, in sentences; nothing that its uncertainty does not bear. */
@@ -64,7 +65,7 @@ export function sentences(
   ];
 }
 
-function table(longer: ComparedAircraft, shorter: ComparedAircraft, split: TimeSplit): Html {
+function table(longer: ComparedAircraft, shorter: ComparedAircraft, split: TimeSplit, on: Place): Html {
   const rows = [
     ...partNames.map((name) => ({ title: say.partTitle(name), of: name, ratio: split.parts[name] })),
     { title: say.timeTitle, of: 'time' as const, ratio: split.total },
@@ -72,6 +73,7 @@ function table(longer: ComparedAircraft, shorter: ComparedAircraft, split: TimeS
   const reach = Math.max(...rows.map(({ ratio }) => Math.abs(ratio.ln) + ratio.u));
   const head = html`<tr><th scope="col">${say.part}</th><th scope="col" class="number">${longer.name}</th><th scope="col" class="number">${shorter.name}</th><th scope="col" class="number">${say.makesTime}</th><th scope="col" class="number">${say.inLogs}</th></tr>`;
   return ledger(
+    on,
     say.splitTable(longer.name, shorter.name),
     'compare split',
     head,

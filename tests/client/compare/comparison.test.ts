@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { comparison } from '../../../src/client/compare/comparison.ts';
 import { aircraft, number } from './invented-aircraft.ts';
 
-const on = { prefix: 'a-', explained: '/club/figures/' };
+const on = { prefix: 'a-', title: 'Side by side', explained: '/club/figures/' };
 const plain = (html: string) => html.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ');
 
 /** 20 m × 0.5 / 0.25 m/s = 40 s: half the height makes half the time. */
