@@ -1,4 +1,5 @@
 import type { ComparedAircraft } from '../../compare/aircraft.ts';
+import { withNamesToldApart } from '../../compare/names-told-apart.ts';
 import { compare as say } from '../../words/compare.ts';
 import { drawnTogether, isDrawn } from './drawn-together.ts';
 import { figureTables } from './figure-tables.ts';
@@ -11,7 +12,8 @@ import { writtenTables } from './written-tables.ts';
 const lineNames = ['first', 'second', 'third', 'fourth'];
 
 /** Two to four aircraft side by side, differences first. Build and browser make it alike. */
-export function comparison(aircraft: readonly ComparedAircraft[], on: Place): Html {
+export function comparison(compared: readonly ComparedAircraft[], on: Place): Html {
+  const aircraft = withNamesToldApart(compared);
   const challenges = new Set(aircraft.map(({ challenge }) => challenge.id));
   return html`<div class="comparison">${heads(aircraft)}${
     challenges.size > 1 ? html`<p class="notice">${say.otherRules}</p>` : null
