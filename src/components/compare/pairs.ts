@@ -14,12 +14,15 @@ export interface FirstTwo {
   readonly pair: readonly [EntryRecord, EntryRecord];
 }
 
-/** The first two of every challenge that has two. */
-export function firstTwos({ challenges }: Almanac): FirstTwo[] {
-  return challenges.flatMap((home) => {
-    const [first, second] = inOrder(home);
-    return first === undefined || second === undefined ? [] : [{ home, pair: [first, second] }];
-  });
+/** The first two of every challenge that has two; of the one on the front page first. */
+export function firstTwos({ challenges, featured }: Almanac): FirstTwo[] {
+  const isFeatured = ({ challenge }: ChallengeRecord) => challenge.id === featured;
+  return [...challenges.filter(isFeatured), ...challenges.filter((home) => !isFeatured(home))].flatMap(
+    (home) => {
+      const [first, second] = inOrder(home);
+      return first === undefined || second === undefined ? [] : [{ home, pair: [first, second] }];
+    },
+  );
 }
 
 /** Where an aircraft is compared with the leader of its challenge; the leader with the next. */
