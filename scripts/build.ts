@@ -189,8 +189,12 @@ function printSummary(almanac: Almanac, addresses: number, out: string): void {
 
 /** What was left out, entries last: that line is the one to look for. */
 function leftOutLines({ leftOut, files }: Almanac): string[] {
-  const others = files.filter(({ file, fate }) => fate === 'left-out' && !file.startsWith('entries/'));
   const entries = leftOut.map(({ challenge, entry }) => `${challenge}/${entry}`);
+  const told = new Set(entries.map((entry) => `entries/${entry}/entry.md`));
+  const ofNoAddress = (file: string) => file.endsWith('/entry.md') && !told.has(file);
+  const others = files.filter(
+    ({ file, fate }) => fate === 'left-out' && (!file.startsWith('entries/') || ofNoAddress(file)),
+  );
   return [
     ...(others.length === 0
       ? []

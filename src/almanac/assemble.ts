@@ -5,6 +5,7 @@ import { underNamesOfToday } from '../contest/frozen/under-names-of-today.ts';
 import { historyOf } from '../contest/history/history.ts';
 import { judge } from '../contest/judge.ts';
 import type { Content, ReadEntry } from '../entries/folder/content.ts';
+import { slug } from '../entries/folder/slug-rules.ts';
 import { byPlace } from '../entries/problems/problem.ts';
 import { evaluateBatch } from '../figures/evaluate.ts';
 import { inspectedSetups } from '../figures/inspect.ts';
@@ -75,7 +76,8 @@ export function assemble(content: Content, now: string, sealFlights: SealFlights
       figures: evaluateBatch(value),
       html: textOfPage(value.body),
     })),
-    leftOut: content.leftOut,
+    // Of a folder whose name no address can hold there is no page to tell of it; `check` does.
+    leftOut: content.leftOut.filter(({ challenge, entry }) => slug.test(challenge) && slug.test(entry)),
     redirects: redirectsOf(content),
     problems: [...content.problems, ...crossed].sort(byPlace),
     files: content.files,
