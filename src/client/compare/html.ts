@@ -1,3 +1,5 @@
+import { escaped } from '../../drawings/svg-text.ts';
+
 /** A piece of HTML whose texts are escaped already. */
 export class Html {
   readonly text: string;
@@ -8,14 +10,6 @@ export class Html {
 
 type Part = string | number | Html | readonly Html[] | null;
 
-const signs: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
-
 /** HTML as a template: whatever is put in is escaped, unless it is HTML itself. */
 export function html(pieces: TemplateStringsArray, ...parts: readonly Part[]): Html {
   return new Html(pieces.reduce((text, piece, index) => text + written(parts[index - 1] ?? null) + piece));
@@ -25,5 +19,5 @@ function written(part: Part): string {
   if (part === null) return '';
   if (part instanceof Html) return part.text;
   if (typeof part === 'object') return part.map(({ text }) => text).join('');
-  return String(part).replace(/[&<>"']/g, (sign) => signs[sign] ?? sign);
+  return escaped(String(part));
 }
