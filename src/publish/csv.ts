@@ -65,6 +65,6 @@ export function challengeCsv(record: ChallengeRecord): string {
 export function csvCell(value: string | number | null): string {
   if (value === null) return '';
   if (typeof value === 'number') return String(value);
-  const guarded = /^[\t\r]|^\s*[=+\-@]/.test(value) ? `'${value}` : value;
+  const guarded = /^[\t\r]|^\s*[=+\-@＝＋－＠]/.test(value) ? `'${value}` : value;
   return /[",\r\n]|^\s|\s$/.test(guarded) ? `"${guarded.replaceAll('"', '""')}"` : guarded;
 }

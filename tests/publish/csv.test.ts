@@ -5,11 +5,15 @@ import { challengeCsv, csvCell } from '../../src/publish/csv.ts';
 import { challengeRecord, entry, entryRecord } from './sample-almanac.ts';
 
 describe('a cell', () => {
-  // What a spreadsheet takes for a formula: OWASP, "CSV Injection" (cells that begin with = + - @, tab or return).
-  it.each(['=1+1', '+1', '-1', '@cmd', '\tx', '\r=1', '  =1'])('%j gets an apostrophe in front', (text) => {
-    const shown = csvCell(text).replace(/^"(.*)"$/s, '$1');
-    expect(shown).toBe(`'${text}`);
-  });
+  // What a spreadsheet takes for a formula: OWASP, "CSV Injection" (cells that begin with = + - @, their full-width forms,
+  // tab or return).
+  it.each(['=1+1', '+1', '-1', '@cmd', '\tx', '\r=1', '\n=1', '  =1', '＝1+1', '＠cmd'])(
+    '%j gets an apostrophe in front',
+    (text) => {
+      const shown = csvCell(text).replace(/^"(.*)"$/s, '$1');
+      expect(shown).toBe(`'${text}`);
+    },
+  );
 
   // RFC 4180, section 2, rules 5 to 7: fields with commas, quotes or line breaks are quoted, quotes doubled.
   it('is quoted where it holds a comma, a quote or a line break', () => {
