@@ -29,9 +29,10 @@ function placesOn(html: string): number {
   return html.match(/<td class="number place">/g)?.length ?? 0;
 }
 
-/** A board without the list of what happened lately, which names aircraft once more. */
+/** The tables of a board: its filters, and the list of what happened lately, name aircraft once more. */
 function tablesOf(board: string): string {
-  return board.split('<section aria-labelledby="lately">')[0] ?? '';
+  const [tables = ''] = board.split('<section aria-labelledby="lately">');
+  return tables.slice(tables.indexOf('<table'));
 }
 
 describe('a site with one challenge', () => {
