@@ -83,7 +83,7 @@ export const compare = {
   useIsTheRest:
     'Energy use is worked out from the time itself: it is what height and sink leave to the propeller, the climb, the trim, the air, and the errors of both.',
   part: 'Part',
-  makesTime: 'Makes the time longer',
+  makesTime: 'Factor on the time',
   inLogs: 'As a logarithm',
   partTitle: (name: Part) => parts[name].title,
   timeTitle: 'Time in the air',

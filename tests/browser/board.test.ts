@@ -168,7 +168,7 @@ describe('without a script', () => {
     expect(await names(page)).toHaveLength(11);
     expect(await page.locator('.board-view').isVisible()).toBe(false);
     expect(await page.locator('.pick').first().isVisible()).toBe(false);
-    const why = page.locator('.whole .why').first();
+    const why = page.locator('.whole .place-why').first();
     expect(await why.locator('p').isVisible()).toBe(false);
     await why.locator('summary').click();
     expect(await why.locator('p').isVisible()).toBe(true);
@@ -209,7 +209,7 @@ describe('accessibility in use', () => {
         { width: 320, height: 700 },
       ]) {
         const { page, close } = await board('?sort=-span&q=a&of=pirn,shuttle', { colorScheme, viewport });
-        await page.locator('.whole tr:not([hidden]) .why summary').first().click();
+        await page.locator('.whole tr:not([hidden]) .place-why summary').first().click();
         await page.evaluate(axe.source);
         const results = await page.evaluate(() =>
           window.axe.run(document, {

@@ -45,6 +45,21 @@ describe('the workflows', () => {
   });
 });
 
+describe('the examples for other forges', () => {
+  const text = readFileSync(resolve(root, '.github/CONTRIBUTING.md'), 'utf8');
+  const examples = [...text.matchAll(/```yaml\n([\s\S]*?)```/g)].map(([, yaml]) => parse(yaml ?? ''));
+  const [gitlab, forgejo] = examples;
+
+  it('put no expression into a shell line, and name commands that exist', () => {
+    expect(examples).toHaveLength(2);
+    const lines: string[] = [...gitlab.check.script, forgejo.jobs.check.steps[0].run];
+    for (const line of lines) expect(line).not.toContain(expression('').slice(0, 3));
+    const named = lines.flatMap((line) => [...line.matchAll(/npm run (\S+)/g)].map(([, name]) => name));
+    expect(named).toEqual(['check', 'check']);
+    expect(scripts).toContain('check');
+  });
+});
+
 describe('the search for faults finds', () => {
   it.each([
     [
