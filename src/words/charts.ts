@@ -107,6 +107,7 @@ export const charts = {
     amount: 'Amount',
     share: 'Share of what there was',
     basis: 'Rests on',
+    notWorkedOut: 'has not been worked out',
     absent: (reason: string) => `There is no account of the energy of this aircraft: it ${reason}.`,
   },
   predicted: {
