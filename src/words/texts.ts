@@ -1,5 +1,7 @@
 import type { CalendarDate } from '../model/calendar.ts';
 
+export { listed } from '../contest/ranking/listed.ts';
+
 const months = [
   'January',
   'February',
@@ -34,12 +36,6 @@ export function shortMonth(date: CalendarDate): string {
 export function shortDate(date: CalendarDate): string {
   const day = date.slice(8, 10);
   return day === '' ? shortMonth(date) : `${Number(day)} ${shortMonth(date)}`;
-}
-
-/** "a", "a and b", "a, b and c". */
-export function listed(items: readonly string[], joint: 'and' | 'or' = 'and'): string {
-  if (items.length < 2) return items[0] ?? '';
-  return `${items.slice(0, -1).join(', ')} ${joint} ${items[items.length - 1]}`;
 }
 
 /** "1 flight", "2 flights". */

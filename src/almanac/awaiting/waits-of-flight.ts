@@ -3,7 +3,7 @@ import { figureValues } from '../../contest/rules/figure-values.ts';
 import { figuresForLimits } from '../../contest/rules/figures-for-limits.ts';
 import { nameOfFigure } from '../../contest/rules/name-of-figure.ts';
 import type { JudgedFlight } from '../../contest/standing.ts';
-import { figureMissed, missedInWords, narrowlyMissed } from '../../contest/verdicts/missed-limit.ts';
+import { figureMissed, missed, narrowlyMissed } from '../../contest/verdicts/missed-limit.ts';
 import { isPresent } from '../../figures/figure.ts';
 import type { Challenge, Limit } from '../../model/challenge.ts';
 import type { Flight } from '../../model/entry.ts';
@@ -69,6 +69,7 @@ function nearLimits(
 function nearHeight(name: string, stated: Quantity | null, limit: Limit | null): Wait[] {
   if (stated === null || limit === null) return [];
   const { value, u, origin } = stated;
-  if (!narrowlyMissed(limit, value, u, origin === 'inspected')) return [];
-  return [{ kind: 'near-limit', sentence: missedInWords(name, limit, value, 'length') }];
+  const inspected = origin === 'inspected';
+  if (!narrowlyMissed(limit, value, u, inspected)) return [];
+  return [{ kind: 'near-limit', sentence: missed(name, limit, { value, u, inspected }, 'length') }];
 }

@@ -61,7 +61,7 @@ function insideError(name: string, limit: Limit, value: number, u: number, kind:
 }
 
 /** The sentence about a value that does not hold, in the unit the limit is written in. */
-export function missedInWords(name: string, limit: Limit, value: number, kind: Kind): string {
+function missedInWords(name: string, limit: Limit, value: number, kind: Kind): string {
   const side =
     limit.low !== null && value < limit.low.value
       ? 'below'
