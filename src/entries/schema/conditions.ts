@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { factWords } from './design.ts';
 import { oneOrMany } from './one-or-many.ts';
-import { shortText, slug } from './text-field.ts';
+import { limitText, shortText, slug } from './text-field.ts';
 import { word, yesNo } from './word-field.ts';
 
 const factShape = {
@@ -27,7 +27,7 @@ const factShape = {
 };
 
 /** Any other key is a figure of the model with a limit in words. */
-const limitSentence = shortText().meta({
+const limitSentence = limitText().meta({
   title: 'Limit',
   description: 'A limit on a figure of the model, in words',
   example: 'at least 2.4 m',

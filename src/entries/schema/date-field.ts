@@ -4,17 +4,17 @@ import { leaf, type Reading, refused, taken } from './leaf.ts';
 
 /** A calendar date, `2027-05-09`. */
 export function date() {
-  return leaf<CalendarDate>((text) => asDate(parseDate(text)));
+  return leaf<CalendarDate>({ kind: 'date', precision: 'day' }, (text) => asDate(parseDate(text)));
 }
 
 /** A calendar date at the flying place, with or without the time of day and its offset. */
 export function moment() {
-  return leaf<Moment>((text) => asDate(parseMoment(text)));
+  return leaf<Moment>({ kind: 'date', precision: 'moment' }, (text) => asDate(parseMoment(text)));
 }
 
 /** A month or a date: rubber is often dated by the month on its box. */
 export function monthOrDate() {
-  return leaf((text): Reading<string> => {
+  return leaf({ kind: 'date', precision: 'month' }, (text): Reading<string> => {
     if (/^\d{4}-(0[1-9]|1[0-2])$/.test(text)) return taken(text);
     const parsed = parseDate(text);
     if (parsed.ok) return parsed;

@@ -102,7 +102,7 @@ const photo = fields({
   }),
 });
 
-const optionalShape = {
+const declaredShape = {
   onboard: oneOrMany(word(factWords.onboard))
     .meta({
       title: 'On board',
@@ -129,6 +129,9 @@ const optionalShape = {
       example: '[{ file: bench.jpg, alt: "The finished model on the bench, from above" }]',
     })
     .optional(),
+};
+
+const behindWingShape = {
   tailplane: tailplane
     .meta({
       title: 'Tailplane',
@@ -158,6 +161,9 @@ const optionalShape = {
       example: '310 mm',
     })
     .optional(),
+};
+
+const builtShape = {
   structure: z
     .record(text(), text())
     .meta({
@@ -203,17 +209,21 @@ const wingMeta = {
 /** The design as an entry gives it. */
 export const designShape = {
   control,
-  ...optionalShape,
+  ...declaredShape,
   wing: wing.meta(wingMeta),
+  ...behindWingShape,
   mass: massField,
+  ...builtShape,
   motors,
 };
 
 /** The design as a setup changes it: any of it, and any part of it. */
 export const designChangesShape = {
   control: control.optional(),
-  ...optionalShape,
+  ...declaredShape,
   wing: wingChanges.meta(wingMeta).optional(),
+  ...behindWingShape,
   mass: massField.optional(),
+  ...builtShape,
   motors: motors.optional(),
 };

@@ -57,7 +57,8 @@ function innerOf(form: z.core.$ZodType, key: string | number): z.core.$ZodType |
   return null;
 }
 
-function descriptionOf(schema: z.core.$ZodType): FieldDescription | null {
+/** What a schema says of the field it stands for; null where it says nothing. */
+export function descriptionOf(schema: z.core.$ZodType): FieldDescription | null {
   const meta = z.globalRegistry.get(schema);
   if (meta?.title !== undefined)
     return {

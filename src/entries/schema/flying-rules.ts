@@ -3,12 +3,12 @@ import { launchWords } from './flight.ts';
 import { leaf, type Reading, refused, taken } from './leaf.ts';
 import { oneOrMany } from './one-or-many.ts';
 import { count, quantity } from './quantity-field.ts';
-import { slug, text } from './text-field.ts';
+import { limitText, slug } from './text-field.ts';
 import { word } from './word-field.ts';
 
 /** `at most 9`, or the number alone: no flights but these are allowed. */
 function atMost() {
-  return leaf((written): Reading<number> => {
+  return leaf({ kind: 'allowance' }, (written): Reading<number> => {
     const digits = /^(?:at most\s+)?(\d{1,6})$/.exec(written.trim())?.[1];
     return digits === undefined || Number(digits) < 1
       ? refused(
@@ -23,17 +23,20 @@ function atMost() {
 
 /** `2`, or `2 or video`: a video stands for the timekeepers. */
 function timekeepers() {
-  return leaf((written): Reading<{ readonly atLeast: number; readonly orVideo: boolean }> => {
-    const match = /^(\d{1,3})(\s+or\s+video)?$/.exec(written.trim());
-    return match === null
-      ? refused(
-          'not-a-number-of-timekeepers',
-          `"${written}" does not say how many timekeepers.`,
-          written,
-          'how many timekeepers a flight needs, such as 2, or 2 or video',
-        )
-      : taken({ atLeast: Number(match[1]), orVideo: match[2] !== undefined });
-  });
+  return leaf(
+    { kind: 'timekeepers' },
+    (written): Reading<{ readonly atLeast: number; readonly orVideo: boolean }> => {
+      const match = /^(\d{1,3})(\s+or\s+video)?$/.exec(written.trim());
+      return match === null
+        ? refused(
+            'not-a-number-of-timekeepers',
+            `"${written}" does not say how many timekeepers.`,
+            written,
+            'how many timekeepers a flight needs, such as 2, or 2 or video',
+          )
+        : taken({ atLeast: Number(match[1]), orVideo: match[2] !== undefined });
+    },
+  );
 }
 
 /** How flights are flown and what they must bring with them. */
@@ -41,10 +44,10 @@ export const flying = fields({
   launch: oneOrMany(word(launchWords))
     .meta({ title: 'Launch', description: 'How a model may be launched', example: '[hand, ground]' })
     .optional(),
-  'launch-height': text()
+  'launch-height': limitText()
     .meta({ title: 'Launch height', description: 'A limit in words', example: 'at most 2.2 m' })
     .optional(),
-  drop: text()
+  drop: limitText()
     .meta({
       title: 'Drop',
       description: 'How far the landing may lie below the launch ground, in words',

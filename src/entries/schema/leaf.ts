@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { type TextForm, textForms } from './text-form.ts';
 
 /** Why a text in a field is refused: everything a problem needs but the field's name and its place. */
 export interface Refusal {
@@ -21,11 +22,15 @@ export type Reading<T> =
 const longestValue = 500;
 
 /**
- * A field written as one text, of at most so many characters. The refusal travels in the issue's `params`, so that one
+ * A field written as one text of a form, of at most so many characters. The refusal travels in the issue's `params`, so that one
  * place turns every issue into a problem.
  */
-export function leaf<T>(read: (text: string) => Reading<T>, longest: number = longestValue) {
-  return z.string().transform((text, context): T => {
+export function leaf<T>(
+  form: TextForm,
+  read: (text: string) => Reading<T>,
+  longest: number = form.kind === 'text' ? form.longest : longestValue,
+) {
+  const schema = z.string().transform((text, context): T => {
     const reading =
       text === '' ? nothing<T>() : text.length > longest ? tooLong<T>(text, longest) : read(text);
     if (reading.ok) return reading.value;
@@ -37,6 +42,7 @@ export function leaf<T>(read: (text: string) => Reading<T>, longest: number = lo
     });
     return z.NEVER;
   });
+  return schema.register(textForms, { form });
 }
 
 /** A reading that succeeded. */

@@ -76,7 +76,7 @@ const bladeAngle = fields({
 });
 
 /** A length; a blade angle in its place is told how it is written, with its radius. */
-const pitchLength = leaf((text): Reading<Quantity> => {
+const pitchLength = leaf({ kind: 'quantity', of: 'length', negative: false }, (text): Reading<Quantity> => {
   const angle = /^([\d.,]+)\s*(?:°|deg(?:rees?)?)(?:\s*(?:at|@|,)\s*(\d.*))?$/i.exec(text.trim());
   if (angle === null) return parseQuantity(text, 'length', { floor: 'pitch' });
   const form = `{ angle: ${angle[1]}°, at: ${angle[2] ?? '150 mm'} }`;
@@ -136,7 +136,8 @@ const log = z.union([
 ]);
 
 // The format calls the centre line 0, and nothing has to be guessed about the unit of a zero.
-const place = leaf((written): Reading<Quantity> => {
+const onSpan = { kind: 'quantity', of: 'length', negative: false, bareZero: true } as const;
+const place = leaf(onSpan, (written): Reading<Quantity> => {
   if (written !== '0') return parseQuantity(written, 'length', { floor: 'arm' });
   return taken({ ...exact('length', 0), written });
 });

@@ -6,7 +6,8 @@ import { leaf, type Reading, refused, taken } from './leaf.ts';
 
 /** A number with its unit, in SI once read. */
 export function quantity(kind: Kind, options: ParseOptions = {}) {
-  return leaf((text): Reading<Quantity> => {
+  const form = { kind: 'quantity', of: kind, negative: options.negative === true } as const;
+  return leaf(form, (text): Reading<Quantity> => {
     const clock = kind === 'time' ? asClock(text) : null;
     const reading = parseQuantity(text, kind, options);
     if (clock === null || reading.ok) return reading;
@@ -23,7 +24,7 @@ function asClock(text: string): string | null {
 
 /** The balance: a length behind the leading edge, or a share of the mean aerodynamic chord; either may be negative. */
 export const balance = (): z.ZodType<Quantity> =>
-  leaf((text): Reading<Quantity> => {
+  leaf({ kind: 'balance' }, (text): Reading<Quantity> => {
     if (text.split(/±|\+\/-/)[0]?.includes('%') === true)
       return parseQuantity(text, 'share', { negative: true });
     if (!/[a-z"'″′]/i.test(text) && /\d/.test(text))
@@ -38,7 +39,7 @@ export const balance = (): z.ZodType<Quantity> =>
 
 /** A whole number of at least `least`, without a unit. */
 export function count(least = 0) {
-  return leaf((text): Reading<number> => {
+  return leaf({ kind: 'count', least }, (text): Reading<number> => {
     const parsed = parseCount(text);
     if (!parsed.ok || parsed.value >= least) return parsed;
     return refused('impossible-value', `"${text}" is too few.`, text, `a whole number of at least ${least}`);
@@ -47,7 +48,7 @@ export function count(least = 0) {
 
 /** A plain number, without a unit; may be negative. */
 export function plainNumber() {
-  return leaf((text): Reading<number> => {
+  return leaf({ kind: 'number' }, (text): Reading<number> => {
     const parsed = parseNumber(text);
     return parsed.ok ? taken(parsed.value.value) : parsed;
   });

@@ -17,6 +17,7 @@ const verdict = word(['accepted', 'refused', 'void']).meta({
 const by = slug().meta({ title: 'By', description: 'Handle of who decided', example: 'otter' });
 
 const seal = leaf(
+  { kind: 'seal' },
   (written): Reading<string> =>
     /^1-[0-9a-f]{16}$/.test(written)
       ? taken(written)

@@ -5,7 +5,7 @@ import { colour, fileName, link, mailAddress, siteAddress, slug, text } from './
 import { word } from './word-field.ts';
 
 const format = () =>
-  leaf((written) =>
+  leaf({ kind: 'format-number' }, (written) =>
     written === '1'
       ? taken(written)
       : refused<'1'>(

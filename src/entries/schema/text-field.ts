@@ -5,14 +5,17 @@ import { leaf, type Reading, refused, taken } from './leaf.ts';
 /** Common practice of browsers and servers, no source. */
 const longestLink = 2000;
 
+/** Longer than any name. */
+const longestName = 200;
+
 /** Free text: a note, a sentence. */
 export function text() {
-  return leaf(readText, 5000);
+  return leaf({ kind: 'text', longest: 5000 }, readText);
 }
 
-/** What something or somebody is called; a limit in words. */
+/** What something or somebody is called. */
 export function shortText() {
-  return leaf(readText, 200);
+  return leaf({ kind: 'text', longest: longestName }, readText);
 }
 
 /** Reads free text, in the composed form of Unicode (NFC), so that equal texts compare equal. */
@@ -29,7 +32,7 @@ export function readText(written: string): Reading<string> {
 
 /** The name a builder, an entry or a page has in addresses. */
 export function slug() {
-  return leaf((written): Reading<string> => {
+  return leaf({ kind: 'slug' }, (written): Reading<string> => {
     if (slugRule.test(written)) return taken(written);
     return refused(
       'not-a-slug',
@@ -44,6 +47,7 @@ export function slug() {
 /** `<challenge>/<entry>`. */
 export function entryAddress() {
   return leaf(
+    { kind: 'entry-address' },
     (written): Reading<string> =>
       /^[a-z0-9-]{1,64}\/[a-z0-9-]{1,64}$/.test(written)
         ? taken(written)
@@ -60,16 +64,23 @@ export function entryAddress() {
  * The name of a picture or log beside the file. Whether it is a name of one, and there, is checked where the folder
  * is read: a bad picture costs the picture, not the entry.
  */
-export const fileName = shortText;
+export function fileName() {
+  return leaf({ kind: 'file-name' }, readText, longestName);
+}
+
+/** A limit on a figure, in words; whether it is one is seen with the figure. */
+export function limitText() {
+  return leaf({ kind: 'limit' }, readText, longestName);
+}
 
 /** A web address, `https` or `http`. */
 export function link() {
-  return leaf(readLink, longestLink);
+  return leaf({ kind: 'link' }, readLink, longestLink);
 }
 
 /** The web address of a site, which ends with its path. */
 export function siteAddress() {
-  return leaf((written): Reading<string> => {
+  return leaf({ kind: 'site-address' }, (written): Reading<string> => {
     const reading = readLink(written);
     const tail = written.search(/[?#]/);
     if (!reading.ok || tail < 0) return reading;
@@ -102,6 +113,7 @@ function readLink(written: string): Reading<string> {
 /** An address of electronic mail. */
 export function mailAddress() {
   return leaf(
+    { kind: 'mail-address' },
     (written): Reading<string> =>
       /^[^\s@<>":]+@[^\s@<>".]+(\.[^\s@<>".]+)+$/.test(written)
         ? taken(written)
@@ -118,6 +130,7 @@ export function mailAddress() {
 /** A colour as six hexadecimal digits. */
 export function colour() {
   return leaf(
+    { kind: 'colour' },
     (written): Reading<string> =>
       /^#[0-9a-f]{6}$/i.test(written)
         ? taken(written.toLowerCase())

@@ -6,6 +6,7 @@ import { leaf, type Reading, refused, taken } from './leaf.ts';
  */
 export function timeZone() {
   return leaf(
+    { kind: 'time-zone' },
     (written): Reading<string> =>
       /^(UTC|[A-Z][A-Za-z_+-]*(\/[A-Za-z0-9_+-]+){1,2})$/.test(written)
         ? taken(written)

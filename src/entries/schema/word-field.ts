@@ -3,7 +3,7 @@ import { leaf, type Reading, refused, taken } from './leaf.ts';
 
 /** One of a closed set of words. */
 export function word<const Word extends string>(words: readonly Word[]) {
-  return leaf((text) => readWord(text, words));
+  return leaf({ kind: 'word', words }, (text) => readWord(text, words));
 }
 
 /** Reads one of a closed set of words; what is near to one of them is asked about, never taken for it. */
@@ -27,7 +27,7 @@ export function inWords(words: readonly string[]): string {
 
 /** `true` or `false`; `yes` and `no` mean the same. */
 export function yesNo() {
-  return leaf((text): Reading<boolean> => {
+  return leaf({ kind: 'yes-no' }, (text): Reading<boolean> => {
     const answer = answers.get(text.toLowerCase());
     if (answer !== undefined) return taken(answer);
     return refused('not-yes-or-no', `"${text}" is neither yes nor no.`, text, 'true or false');
