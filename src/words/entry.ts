@@ -142,6 +142,8 @@ export const entry = {
   setupTitle: (id: string) => `Setup ${id}`,
   inForce: 'The figures on this page are of this setup.',
   rulings: 'Rulings',
+  /** Between the first and the last of what is told in one line. */
+  to: 'to',
   noRulings: 'The organiser has not ruled on a flight of this aircraft yet.',
   verdict: 'Verdict',
   ruledBy: 'By',
