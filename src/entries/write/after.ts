@@ -3,11 +3,11 @@ import { isList, isMap } from './yaml-text.ts';
 
 /** One change of the fields of a file. A path leads to a field or an item; what it leads through must be there. */
 export type Change =
-  /** Writes a field in place of the one there is, else behind the last of its map. */
-  | { readonly do: 'set'; readonly at: Path; readonly value: Plain }
+  /** Writes a field in place of the one there is; else in front of the first that there is of `before`, else behind the last of its map. */
+  | { readonly do: 'set'; readonly at: Path; readonly value: Plain; readonly before?: readonly string[] }
   /** Writes an item behind the last of a list, which is begun where there is none; one value may stand for a list of it. */
   | { readonly do: 'append'; readonly at: Path; readonly value: Plain }
-  /** Takes a field out; nothing where there is none. */
+  /** Takes a field, or an item of a list, out; nothing where there is no such field. */
   | { readonly do: 'remove'; readonly at: Path };
 
 /** What the fields must read as after a change, worked out from the values alone; null where the path leads nowhere. */
@@ -21,6 +21,7 @@ function changed(node: Plain, path: Path, change: Change): Plain | null {
   if (isList(node)) {
     const item = node[Number(step)];
     if (item === undefined) return null;
+    if (rest.length === 0 && change.do === 'remove') return node.filter((_, index) => index !== Number(step));
     const inner = rest.length === 0 ? atEnd(item, change) : changed(item, rest, change);
     return inner === null ? null : node.map((each, index) => (index === Number(step) ? inner : each));
   }

@@ -33,10 +33,14 @@ export function contentEnd(source: SourceDocument, node: SourceNode): number {
   }
   if (node.kind === 'map' && !isFlow(source, node)) {
     const last = node.pairs.at(-1);
-    if (last === undefined) return node.end;
-    return isEmpty(last.value) ? afterColon(source, last.key.end) : contentEnd(source, last.value);
+    return last === undefined ? node.end : endOfPair(source, last);
   }
   return node.start + source.text.slice(node.start, node.end).trimEnd().length;
+}
+
+/** Where the last letter of a field ends: of its value, or its colon where it has none. */
+export function endOfPair(source: SourceDocument, { key, value }: SourceMap['pairs'][number]): number {
+  return isEmpty(value) ? afterColon(source, key.end) : contentEnd(source, value);
 }
 
 /** Whether nothing is written where a value belongs. */
@@ -64,6 +68,15 @@ export function linesBehind(
   const at = lineEnd(source.text, offset);
   const text = lines.map((line) => lineBreak(source) + ' '.repeat(column) + line).join('');
   return { start: at, end: at, text };
+}
+
+/** The lines from the one in which an offset lies to the one in which another does, taken out. */
+export function wholeLines({ text }: SourceDocument, from: number, to: number): Piece {
+  return {
+    start: text.lastIndexOf('\n', from) + 1,
+    end: text.indexOf('\n', lineEnd(text, to)) + 1,
+    text: '',
+  };
 }
 
 /** The column at which the fields of a block map begin. */

@@ -7,6 +7,7 @@ import { after, type Change } from './after.ts';
 import { appendItem } from './append-item.ts';
 import { type Piece, withPieces } from './pieces.ts';
 import { removeField } from './remove-field.ts';
+import { removeItem } from './remove-item.ts';
 import { replaced, setField } from './set-field.ts';
 import { inline, isList, isMap } from './yaml-text.ts';
 
@@ -46,17 +47,20 @@ function read(file: string, text: string): SourceDocument | Extract<Rewritten, {
   return refused(`${file} cannot be read, so nothing is written into it.`, errors);
 }
 
-function piecesOf(source: SourceDocument, { at, ...change }: Change): Piece[] | null {
+function piecesOf(source: SourceDocument, change: Change): Piece[] | null {
+  const { at } = change;
   const parent = nodeAt(source, at.slice(0, -1));
   const last = at.at(-1);
   if (parent === null || last === undefined) return null;
   if (parent.kind === 'map') {
     const key = String(last);
     if (change.do === 'remove') return removeField(source, parent, key);
-    return (change.do === 'set' ? setField : appendItem)(source, parent, key, change.value);
+    if (change.do === 'append') return appendItem(source, parent, key, change.value);
+    return setField(source, parent, key, change.value, change.before);
   }
   const item = parent.kind === 'list' ? parent.items[Number(last)] : undefined;
-  if (item === undefined || change.do !== 'set') return null;
+  if (parent.kind !== 'list' || item === undefined || change.do === 'append') return null;
+  if (change.do === 'remove') return removeItem(source, parent, Number(last));
   return [replaced(source, item, inline(change.value, 'flow'))];
 }
 

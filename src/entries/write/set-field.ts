@@ -3,6 +3,7 @@ import {
   afterColon,
   columnOfFields,
   contentEnd,
+  endOfPair,
   isEmpty,
   isFlow,
   lineBreak,
@@ -11,8 +12,17 @@ import {
 } from './pieces.ts';
 import { fieldLines, inline } from './yaml-text.ts';
 
-/** Puts a field in the place of the one a map has, else behind its last one, in the style of the map. */
-export function setField(source: SourceDocument, map: SourceMap, key: string, value: Plain): Piece[] {
+/**
+ * Puts a field in the place of the one a map has, else in front of the first that it has of `before`, else behind its
+ * last one, in the style of the map. Remarks stay with the field they stand above.
+ */
+export function setField(
+  source: SourceDocument,
+  map: SourceMap,
+  key: string,
+  value: Plain,
+  before: readonly string[] = [],
+): Piece[] {
   const present = map.pairs.find((pair) => pair.key.text === key);
   const flow = isFlow(source, map);
   if (present !== undefined) {
@@ -29,8 +39,13 @@ export function setField(source: SourceDocument, map: SourceMap, key: string, va
       ];
     return [replaced(source, present.value, inline(value, flow ? 'flow' : 'block'))];
   }
-  if (flow) return [inBraces(source, map, inline({ [key]: value }, 'flow').slice(2, -2))];
+  const next = map.pairs.findIndex((pair) => before.includes(pair.key.text));
+  if (flow) return [inBraces(source, map, inline({ [key]: value }, 'flow').slice(2, -2), next)];
   const lines = fieldLines(key, value);
+  if (next === 0) return [inFront(source, map, lines)];
+  const behind = map.pairs.at(next - 1);
+  if (next > 0 && behind !== undefined)
+    return [linesBehind(source, endOfPair(source, behind), columnOfFields(source, map), lines)];
   if (map.pairs.length > 0)
     return [linesBehind(source, contentEnd(source, map), columnOfFields(source, map), lines)];
   // A file without any field: in front of the line that closes the front matter.
@@ -54,9 +69,23 @@ function below(source: SourceDocument, map: SourceMap, lines: readonly string[])
   return lines.map((line) => lineBreak(source) + indent + line).join('');
 }
 
-function inBraces(source: SourceDocument, map: SourceMap, field: string): Piece {
+/** Lines in front of the first field of a map in block style, which may stand behind the dash of a list. */
+function inFront(source: SourceDocument, map: SourceMap, lines: readonly string[]): Piece {
+  const column = columnOfFields(source, map);
+  const at = map.pairs[0]?.key.start ?? map.start;
+  return {
+    start: at,
+    end: at,
+    text: lines.map((line) => line + lineBreak(source) + ' '.repeat(column)).join(''),
+  };
+}
+
+/** A field in front of the one at an index, behind the last where the index is none. */
+function inBraces(source: SourceDocument, map: SourceMap, field: string, index: number): Piece {
+  const next = index < 0 ? undefined : map.pairs[index];
+  if (next !== undefined) return { start: next.key.start, end: next.key.start, text: `${field}, ` };
   const last = map.pairs.at(-1);
   if (last === undefined) return { start: map.start, end: map.end, text: `{ ${field} }` };
-  const at = isEmpty(last.value) ? afterColon(source, last.key.end) : contentEnd(source, last.value);
+  const at = endOfPair(source, last);
   return { start: at, end: at, text: `, ${field}` };
 }
