@@ -7,3 +7,13 @@ export function challengePaths() {
     props: { record },
   }));
 }
+
+/** The data of each challenge under its own name and every former one: nothing can lead on from an address of data. */
+export function challengeDataPaths() {
+  return currentAlmanac().challenges.flatMap((record) =>
+    [record.challenge.id, ...record.challenge.formerly].map((name) => ({
+      params: { challenge: name },
+      props: { record },
+    })),
+  );
+}
