@@ -2,10 +2,18 @@ import type { Almanac, ChallengeRecord, EntryRecord } from '../../almanac/almana
 import { words } from '../../words.ts';
 import { comparePath } from '../link.ts';
 
-/** The aircraft of a challenge in the order of its board: by place, then by what waits for a ruling. */
-function inOrder({ result, entries }: ChallengeRecord): EntryRecord[] {
-  const ids = [...result.standings, ...result.claims].map(({ entry }) => entry);
-  return [...new Set(ids)].flatMap((id) => entries.filter(({ entry }) => entry.id === id));
+/**
+ * The first two aircraft of a challenge in the order of its board: by place, then by what waits for a ruling. Looks no
+ * further than it must: every aircraft's page asks.
+ */
+function firstTwo({ result, entries }: ChallengeRecord): EntryRecord[] {
+  const found: EntryRecord[] = [];
+  for (const { entry: id } of [...result.standings, ...result.claims]) {
+    const record = entries.find(({ entry }) => entry.id === id);
+    if (record !== undefined && !found.includes(record)) found.push(record);
+    if (found.length === 2) break;
+  }
+  return found;
 }
 
 /** A challenge with the two aircraft that lead it. */
@@ -19,7 +27,7 @@ export function firstTwos({ challenges, featured }: Almanac): FirstTwo[] {
   const isFeatured = ({ challenge }: ChallengeRecord) => challenge.id === featured;
   return [...challenges.filter(isFeatured), ...challenges.filter((home) => !isFeatured(home))].flatMap(
     (home) => {
-      const [first, second] = inOrder(home);
+      const [first, second] = firstTwo(home);
       return first === undefined || second === undefined ? [] : [{ home, pair: [first, second] }];
     },
   );
@@ -27,7 +35,7 @@ export function firstTwos({ challenges, featured }: Almanac): FirstTwo[] {
 
 /** Where an aircraft is compared with the leader of its challenge; the leader with the next. */
 export function compareWay(home: ChallengeRecord, { entry }: EntryRecord): { label: string; path: string } {
-  const [leader, next] = inOrder(home);
+  const [leader, next] = firstTwo(home);
   const leads = leader?.entry.id === entry.id;
   const other = leads ? next : leader;
   const idOf = (id: string) => `${home.challenge.id}/${id}`;
