@@ -1,12 +1,21 @@
 import type { Path, Plain } from '../source/source.ts';
 import { isList, isMap } from './yaml-text.ts';
 
-/** One change of the fields of a file. A path leads to a field or an item; what it leads through must be there. */
+/**
+ * One change of the fields of a file. A path leads to a field or an item; what it leads through must be there. With
+ * `spread`, maps that are new get a line for each field, however short they are: for values to which more will come.
+ */
 export type Change =
   /** Writes a field in place of the one there is; else in front of the first that there is of `before`, else behind the last of its map. */
-  | { readonly do: 'set'; readonly at: Path; readonly value: Plain; readonly before?: readonly string[] }
+  | {
+      readonly do: 'set';
+      readonly at: Path;
+      readonly value: Plain;
+      readonly before?: readonly string[];
+      readonly spread?: boolean;
+    }
   /** Writes an item behind the last of a list, which is begun where there is none; one value may stand for a list of it. */
-  | { readonly do: 'append'; readonly at: Path; readonly value: Plain }
+  | { readonly do: 'append'; readonly at: Path; readonly value: Plain; readonly spread?: boolean }
   /** Takes a field, or an item of a list, out; nothing where there is no such field. */
   | { readonly do: 'remove'; readonly at: Path };
 

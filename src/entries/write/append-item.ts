@@ -14,15 +14,21 @@ import { replaced, setField } from './set-field.ts';
 import { inline, itemLines } from './yaml-text.ts';
 
 /** Puts an item behind the last of the list in a field of a map, which is begun where there is none. */
-export function appendItem(source: SourceDocument, map: SourceMap, key: string, item: Plain): Piece[] {
+export function appendItem(
+  source: SourceDocument,
+  map: SourceMap,
+  key: string,
+  item: Plain,
+  spread = false,
+): Piece[] {
   const present = map.pairs.find((pair) => pair.key.text === key);
-  if (present === undefined || isEmpty(present.value)) return setField(source, map, key, [item]);
+  if (present === undefined || isEmpty(present.value)) return setField(source, map, key, [item], [], spread);
   const list = present.value;
   if (list.kind === 'scalar')
     return [replaced(source, list, inline([list.text, item], isFlow(source, map) ? 'flow' : 'block'))];
   if (list.kind === 'map') {
     if (isFlow(source, map)) return inBrackets(source, list, item);
-    const lines = itemLines(item);
+    const lines = itemLines(item, spread);
     const column = columnOfFields(source, map) + 2;
     return [
       ...asFirstItem(source, list, present.key.end, column),
@@ -30,12 +36,14 @@ export function appendItem(source: SourceDocument, map: SourceMap, key: string, 
     ];
   }
   const last = list.items.at(-1);
-  if (last === undefined) return setField(source, map, key, [item]);
+  if (last === undefined) return setField(source, map, key, [item], [], spread);
   if (isFlow(source, list)) {
     const at = contentEnd(source, last);
     return [{ start: at, end: at, text: `, ${inline(item, 'flow')}` }];
   }
-  return [linesBehind(source, contentEnd(source, list), columnOf(source, list.start), itemLines(item))];
+  return [
+    linesBehind(source, contentEnd(source, list), columnOf(source, list.start), itemLines(item, spread)),
+  ];
 }
 
 function inBrackets(source: SourceDocument, map: SourceMap, item: Plain): Piece[] {

@@ -55,8 +55,8 @@ function piecesOf(source: SourceDocument, change: Change): Piece[] | null {
   if (parent.kind === 'map') {
     const key = String(last);
     if (change.do === 'remove') return removeField(source, parent, key);
-    if (change.do === 'append') return appendItem(source, parent, key, change.value);
-    return setField(source, parent, key, change.value, change.before);
+    if (change.do === 'append') return appendItem(source, parent, key, change.value, change.spread);
+    return setField(source, parent, key, change.value, change.before, change.spread);
   }
   const item = parent.kind === 'list' ? parent.items[Number(last)] : undefined;
   if (parent.kind !== 'list' || item === undefined || change.do === 'append') return null;

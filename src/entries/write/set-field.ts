@@ -22,11 +22,12 @@ export function setField(
   key: string,
   value: Plain,
   before: readonly string[] = [],
+  spread = false,
 ): Piece[] {
   const present = map.pairs.find((pair) => pair.key.text === key);
   const flow = isFlow(source, map);
   if (present !== undefined) {
-    const [, ...more] = flow ? [] : fieldLines(key, value);
+    const [, ...more] = flow ? [] : fieldLines(key, value, spread);
     const text = more.length > 0 ? below(source, map, more) : null;
     const start = afterColon(source, present.key.end);
     if (text !== null || isEmpty(present.value))
@@ -41,7 +42,7 @@ export function setField(
   }
   const next = map.pairs.findIndex((pair) => before.includes(pair.key.text));
   if (flow) return [inBraces(source, map, inline({ [key]: value }, 'flow').slice(2, -2), next)];
-  const lines = fieldLines(key, value);
+  const lines = fieldLines(key, value, spread);
   if (next === 0) return [inFront(source, map, lines)];
   const behind = map.pairs.at(next - 1);
   if (next > 0 && behind !== undefined)

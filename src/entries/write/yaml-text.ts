@@ -18,29 +18,29 @@ export function inline(value: Plain, style: Style): string {
 
 /**
  * `key: value` as the lines of a block that begins at its first column: one line for a text, a list of texts, a map of such;
- * an item on each line for a list of maps.
+ * an item on each line for a list of maps. Where maps are spread, each of their fields has a line of its own.
  */
-export function fieldLines(key: string, value: Plain): string[] {
+export function fieldLines(key: string, value: Plain, spread = false): string[] {
   const name = scalar(key, 'flow');
   const children = isList(value) ? value : Object.values(value);
-  const isNested = typeof value !== 'string' && children.some((child) => !isTextOrTexts(child));
+  const isNested = typeof value !== 'string' && children.some((child) => spread || !isTextOrTexts(child));
   if (isList(value) && value.some((item) => typeof item !== 'string'))
-    return [`${name}:`, ...indented(value.flatMap(itemLines))];
-  if (isMap(value) && isNested) return [`${name}:`, ...indented(mapLines(value))];
+    return [`${name}:`, ...indented(value.flatMap((item) => itemLines(item, spread)))];
+  if (isMap(value) && isNested) return [`${name}:`, ...indented(mapLines(value, spread))];
   return [`${name}: ${inline(value, 'block')}`];
 }
 
-/** `- value` as the lines of a block: a small map on one line, a larger one with a line for each field. */
-export function itemLines(value: Plain): string[] {
+/** `- value` as the lines of a block: a small map on one line, a larger or a spread one with a line for each field. */
+export function itemLines(value: Plain, spread = false): string[] {
   const oneLine = `- ${inline(value, 'block')}`;
   if (!isMap(value) || Object.keys(value).length === 0) return [oneLine];
-  if (Object.values(value).every(isTextOrTexts) && oneLine.length <= longestItem) return [oneLine];
-  const [first = '', ...rest] = mapLines(value);
+  if (!spread && Object.values(value).every(isTextOrTexts) && oneLine.length <= longestItem) return [oneLine];
+  const [first = '', ...rest] = mapLines(value, spread);
   return [`- ${first}`, ...indented(rest)];
 }
 
-function mapLines(value: { readonly [key: string]: Plain }): string[] {
-  return Object.entries(value).flatMap(([key, inner]) => fieldLines(key, inner));
+function mapLines(value: { readonly [key: string]: Plain }, spread: boolean): string[] {
+  return Object.entries(value).flatMap(([key, inner]) => fieldLines(key, inner, spread));
 }
 
 function indented(lines: readonly string[]): string[] {

@@ -232,3 +232,32 @@ describe('whatever is written', () => {
     );
   });
 });
+
+describe('a value that is spread', () => {
+  it('gets a line for each field of its maps, and texts stay together', () => {
+    const value = { width: '1/8 in', at: ['1 m', '2 m'], inner: { a: 'b' } };
+    const rewritten = rewrite('entry.md', '---\nname: A\n---\n', [
+      { do: 'set', at: ['strip'], value, spread: true },
+      { do: 'append', at: ['flights'], value: { number: '1' }, spread: true },
+      { do: 'append', at: ['flights'], value: { number: '2', date: '2027-05-09' }, spread: true },
+    ]);
+    expect(rewritten).toEqual({
+      ok: true,
+      text: [
+        '---',
+        'name: A',
+        'strip:',
+        '  width: 1/8 in',
+        '  at: [1 m, 2 m]',
+        '  inner:',
+        '    a: b',
+        'flights:',
+        '  - number: 1',
+        '  - number: 2',
+        '    date: 2027-05-09',
+        '---',
+        '',
+      ].join('\n'),
+    });
+  });
+});
