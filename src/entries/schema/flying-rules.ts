@@ -4,12 +4,13 @@ import { leaf, type Reading, refused, taken } from './leaf.ts';
 import { oneOrMany } from './one-or-many.ts';
 import { count, quantity } from './quantity-field.ts';
 import { limitText, slug } from './text-field.ts';
+import { textPatterns } from './text-patterns.ts';
 import { word } from './word-field.ts';
 
 /** `at most 9`, or the number alone: no flights but these are allowed. */
 function atMost() {
   return leaf({ kind: 'allowance' }, (written): Reading<number> => {
-    const digits = /^(?:at most\s+)?(\d{1,6})$/.exec(written.trim())?.[1];
+    const digits = textPatterns.allowance.exec(written)?.[1];
     return digits === undefined || Number(digits) < 1
       ? refused(
           'not-an-allowance',
@@ -26,7 +27,7 @@ function timekeepers() {
   return leaf(
     { kind: 'timekeepers' },
     (written): Reading<{ readonly atLeast: number; readonly orVideo: boolean }> => {
-      const match = /^(\d{1,3})(\s+or\s+video)?$/.exec(written.trim());
+      const match = textPatterns.timekeepers.exec(written);
       return match === null
         ? refused(
             'not-a-number-of-timekeepers',

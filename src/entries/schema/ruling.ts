@@ -6,6 +6,7 @@ import { leaf, type Reading, refused, taken } from './leaf.ts';
 import { oneOrMany } from './one-or-many.ts';
 import { balance, count, quantity } from './quantity-field.ts';
 import { link, slug, text } from './text-field.ts';
+import { textPatterns } from './text-patterns.ts';
 import { word } from './word-field.ts';
 
 const verdict = word(['accepted', 'refused', 'void']).meta({
@@ -19,7 +20,7 @@ const by = slug().meta({ title: 'By', description: 'Handle of who decided', exam
 const seal = leaf(
   { kind: 'seal' },
   (written): Reading<string> =>
-    /^1-[0-9a-f]{16}$/.test(written)
+    textPatterns.seal.test(written)
       ? taken(written)
       : refused(
           'not-a-seal',

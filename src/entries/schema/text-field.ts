@@ -1,6 +1,7 @@
-import { nearestSlug, slug as slugRule } from '../folder/slug-rules.ts';
+import { nearestSlug } from '../folder/slug-rules.ts';
 import { forbiddenCharacters } from '../source/forbidden-characters.ts';
 import { leaf, type Reading, refused, taken } from './leaf.ts';
+import { textPatterns } from './text-patterns.ts';
 
 /** Common practice of browsers and servers, no source. */
 const longestLink = 2000;
@@ -33,7 +34,7 @@ export function readText(written: string): Reading<string> {
 /** The name a builder, an entry or a page has in addresses. */
 export function slug() {
   return leaf({ kind: 'slug' }, (written): Reading<string> => {
-    if (slugRule.test(written)) return taken(written);
+    if (textPatterns.slug.test(written)) return taken(written);
     return refused(
       'not-a-slug',
       `"${written}" has characters that have no place in an address, or too many.`,
@@ -49,7 +50,7 @@ export function entryAddress() {
   return leaf(
     { kind: 'entry-address' },
     (written): Reading<string> =>
-      /^[a-z0-9-]{1,64}\/[a-z0-9-]{1,64}$/.test(written)
+      textPatterns['entry-address'].test(written)
         ? taken(written)
         : refused(
             'not-an-entry',
@@ -95,12 +96,7 @@ export function siteAddress() {
 }
 
 function readLink(written: string): Reading<string> {
-  if (
-    /^https?:\/\/[^\s/?#@"<>]+([/?#][^\s"<>]*)?$/i.test(written) &&
-    URL.canParse(written) &&
-    readText(written).ok
-  )
-    return taken(written);
+  if (textPatterns.link.test(written) && URL.canParse(written) && readText(written).ok) return taken(written);
   return refused(
     'not-a-link',
     `"${written}" is not an address of the web.`,
@@ -115,7 +111,7 @@ export function mailAddress() {
   return leaf(
     { kind: 'mail-address' },
     (written): Reading<string> =>
-      /^[^\s@<>":]+@[^\s@<>".]+(\.[^\s@<>".]+)+$/.test(written)
+      textPatterns['mail-address'].test(written)
         ? taken(written)
         : refused(
             'not-a-mail-address',
@@ -132,7 +128,7 @@ export function colour() {
   return leaf(
     { kind: 'colour' },
     (written): Reading<string> =>
-      /^#[0-9a-f]{6}$/i.test(written)
+      textPatterns.colour.test(written)
         ? taken(written.toLowerCase())
         : refused(
             'not-a-colour',

@@ -1,4 +1,5 @@
 import { leaf, type Reading, refused, taken } from './leaf.ts';
+import { textPatterns } from './text-patterns.ts';
 
 /**
  * The name of a time zone as the IANA time zone database writes them. Only the form is checked: which zones exist
@@ -8,7 +9,7 @@ export function timeZone() {
   return leaf(
     { kind: 'time-zone' },
     (written): Reading<string> =>
-      /^(UTC|[A-Z][A-Za-z_+-]*(\/[A-Za-z0-9_+-]+){1,2})$/.test(written)
+      textPatterns['time-zone'].test(written)
         ? taken(written)
         : refused(
             'not-a-time-zone',
