@@ -14,6 +14,9 @@ const openings: readonly { readonly words: string; readonly end: End; readonly i
   { words: 'less than', end: 'high', included: false },
 ];
 
+/** The words with which a limit on one side begins. */
+export const limitOpenings: readonly string[] = openings.map(({ words }) => words);
+
 /** Ways of writing a limit that are not accepted but plainly mean one of those that are. */
 const otherWays: readonly { readonly pattern: RegExp; readonly words: string }[] = [
   { pattern: /^(?:>=|≥|min(?:imum)?\.?|not less than|no less than|from)\s*/i, words: 'at least' },

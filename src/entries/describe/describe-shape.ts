@@ -11,7 +11,8 @@ import type { Field, Shape } from './field.ts';
 export function describeShape(schema: z.core.$ZodType): Shape {
   const form = textForms.get(schema)?.form;
   if (form !== undefined) return form;
-  if (schema instanceof z.ZodOptional) return describeShape(schema.unwrap());
+  if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable)
+    return describeShape(schema.unwrap());
   if (schema instanceof z.ZodObject) return mapShape(schema);
   if (schema instanceof z.ZodRecord)
     return { kind: 'map', fields: [], others: describeShape(schema.valueType) };

@@ -23,6 +23,15 @@ export function schemasAt(schema: z.core.$ZodType, path: Path): z.core.$ZodType[
   });
 }
 
+/** The schemas that read what is written in the field at a path; more than one where what is above it has several forms. */
+export function readersAt(schema: z.core.$ZodType, path: Path): z.core.$ZodType[] {
+  const key = path.at(-1);
+  if (key === undefined) return [schema];
+  return schemasAt(schema, path.slice(0, -1))
+    .map((parent) => innerOf(parent, key))
+    .filter((reader) => reader !== null);
+}
+
 /** What the field at a path says of itself; null where it says nothing. */
 export function describedAt(schema: z.core.$ZodType, path: Path): FieldDescription | null {
   const key = path.at(-1);

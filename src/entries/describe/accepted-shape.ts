@@ -1,0 +1,32 @@
+import { acceptedText } from './accepted-text.ts';
+import type { Shape } from './field.ts';
+
+/** What may be written in the place of a shape, in words that follow "Write". */
+export function acceptedShape(shape: Shape): string {
+  switch (shape.kind) {
+    case 'map':
+      return acceptedMap(shape.fields.length > 0, shape.others);
+    case 'list':
+      return acceptedList(shape);
+    case 'either':
+      return shape.shapes.map(acceptedShape).join('; or ');
+    default:
+      return acceptedText(shape);
+  }
+}
+
+function acceptedMap(hasFields: boolean, others: Shape | null): string {
+  const own = hasFields ? ['fields of its own'] : [];
+  if (others === null) return own.join('');
+  const free =
+    others.kind === 'limit'
+      ? 'any figure of the model with a limit, such as "at least 2.4 m"'
+      : `names of your own, each with ${acceptedShape(others)}`;
+  return [...own, free].join(', and ');
+}
+
+function acceptedList({ of, most, orOne }: Shape & { readonly kind: 'list' }): string {
+  const item = acceptedShape(of);
+  const length = most === null ? '' : ` of at most ${most}`;
+  return orOne ? `${item}; or a list${length} of such` : `a list${length}, each item ${item}`;
+}
