@@ -15,9 +15,10 @@ export function quantityPattern(kind: Kind): string {
   if (spellings.includes('')) return digit;
   const starts = [...new Set(spellings.map((spelling) => /^[A-Za-z]+|^./.exec(spelling)?.[0] ?? ''))];
   const words = starts.filter((start) => /[A-Za-z]/.test(start));
-  // `square` is read as `sq`; the signs for degrees, feet and inches have many forms outside ASCII.
-  if (words.includes('sq')) words.push('square');
   const signs = starts.filter((start) => !/[A-Za-z]/.test(start));
+  // `square` is read as `sq`, and two signs of feet as one of inches; all signs have many forms outside ASCII.
+  if (words.includes('sq')) words.push('square');
+  if (signs.includes('"')) signs.push("''");
   const anySign = signs.length === 0 ? [] : [...signs, '[^ -~±]'];
   const units = [`(?:${words.map(inAnyCase).join('|')})(?![A-Za-z])`, ...anySign];
   const withUnit = `${digit}[^A-Za-z]*(?:${units.join('|')})`;
