@@ -15,23 +15,27 @@ export function overlap(one: Box, other: Box): boolean {
 
 /** The box around points, wider by a margin on every side. */
 export function boxAround(points: readonly Point[], margin: number): Box {
-  const xs = points.map(({ x }) => x);
-  const ys = points.map(({ y }) => y);
-  return {
-    left: Math.min(...xs) - margin,
-    top: Math.min(...ys) - margin,
-    right: Math.max(...xs) + margin,
-    bottom: Math.max(...ys) + margin,
-  };
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const { x, y } of points) {
+    left = Math.min(left, x);
+    top = Math.min(top, y);
+    right = Math.max(right, x);
+    bottom = Math.max(bottom, y);
+  }
+  return { left: left - margin, top: top - margin, right: right + margin, bottom: bottom + margin };
 }
 
-/** How long a piece of a line each small box along it covers. */
+/** How long a piece of a slanting line each small box along it covers. */
 const piece = 6;
 
-/** Small boxes along a line of several points: what stands in a corner between slanting lines is free. */
+/**
+ * Boxes along a line of several points: small ones where it slants, for what stands in a corner between slanting lines is
+ * free; one where it is level or upright.
+ */
 export function boxesAlong(points: readonly Point[], margin: number): Box[] {
   return points.slice(1).flatMap((to, index) => {
     const from = points[index] ?? to;
+    if (from.x === to.x || from.y === to.y) return [boxAround([from, to], margin)];
     const count = Math.max(1, Math.min(400, Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / piece)));
     const at = (share: number) => ({
       x: from.x + share * (to.x - from.x),
