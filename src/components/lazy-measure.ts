@@ -6,18 +6,34 @@ type Write = (symbol: string) => string;
 
 /** A measure whose four texts are written when they are read: a page shows one or two of them. */
 export function lazyMeasure(units: UnitPair, withU: Write, plain: Write): Measure {
-  return {
-    get metric() {
-      return withU(units.metric);
-    },
-    get imperial() {
-      return withU(units.imperial);
-    },
-    get metricPlain() {
-      return plain(units.metric);
-    },
-    get imperialPlain() {
-      return plain(units.imperial);
-    },
-  };
+  return new LazyMeasure(units, withU, plain);
+}
+
+/** A class, since a page makes hundreds: four getters in an object of its own for each would take longer than what they write. */
+class LazyMeasure implements Measure {
+  readonly #units: UnitPair;
+  readonly #withU: Write;
+  readonly #plain: Write;
+
+  constructor(units: UnitPair, withU: Write, plain: Write) {
+    this.#units = units;
+    this.#withU = withU;
+    this.#plain = plain;
+  }
+
+  get metric(): string {
+    return this.#withU(this.#units.metric);
+  }
+
+  get imperial(): string {
+    return this.#withU(this.#units.imperial);
+  }
+
+  get metricPlain(): string {
+    return this.#plain(this.#units.metric);
+  }
+
+  get imperialPlain(): string {
+    return this.#plain(this.#units.imperial);
+  }
 }

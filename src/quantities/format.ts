@@ -21,8 +21,11 @@ function differenceInUnit(value: number, unit: Unit): number {
 
 /** × 10^power as decimals, so that 3.2 m is 3200 mm without a last bit. */
 function shifted(value: number, power: number): number {
-  const [digits = '', exponent = '0'] = String(value).split('e');
-  return Number(`${digits}e${Number(exponent) + power}`);
+  if (power === 0) return value;
+  const text = String(value);
+  const end = text.indexOf('e');
+  if (end === -1) return Number(`${text}e${power}`);
+  return Number(`${text.slice(0, end)}e${Number(text.slice(end + 1)) + power}`);
 }
 
 /**
@@ -79,7 +82,8 @@ export function formatMeasured(
   const inside = inUnit(value, unit);
   const spread = Math.abs(differenceInUnit(u, unit));
   if (spread === 0) return { value: String(Number(inside.toPrecision(12)) + 0), u: '', unit: shownUnit };
-  const exponent = Number(spread.toExponential(1).split('e')[1]);
+  const rounded = spread.toExponential(1);
+  const exponent = Number(rounded.slice(rounded.indexOf('e') + 1));
   return { value: toPlace(inside, 1 - exponent), u: toPlace(spread, 1 - exponent), unit: shownUnit };
 }
 

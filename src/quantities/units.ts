@@ -243,9 +243,14 @@ export function kindsWith(text: string): readonly Kind[] {
   return [...bySpelling].filter(([, spellings]) => spellings.has(key)).map(([kind]) => kind);
 }
 
+/** Every value of a page asks for its unit by symbol: no table of a hundred is searched for it. */
+const bySymbol: ReadonlyMap<Kind, ReadonlyMap<string, Unit>> = new Map(
+  [...bySpelling.keys()].map((kind) => [kind, new Map(unitsOf(kind).map((one) => [one.symbol, one]))]),
+);
+
 /** A unit of a kind by symbol or spelling; throws RangeError where there is none (a mistake in the code). */
 export function unitNamed(kind: Kind, symbol: string): Unit {
-  const found = units.find((one) => one.kind === kind && one.symbol === symbol) ?? findUnit(kind, symbol);
+  const found = bySymbol.get(kind)?.get(symbol) ?? findUnit(kind, symbol);
   if (found === null) throw new RangeError(`"${symbol}" is no unit of ${kind}`);
   return found;
 }
