@@ -96,9 +96,12 @@ export function main(argv: readonly string[], effects: SwapEffects = { reached: 
       await writePhotos(photos, site);
       await writeCards(almanac, join(cacheFolder(), 'cards'), site);
       await writeFile(join(site, '.nojekyll'), '');
-      await writeKeptAddresses(site, keptAddresses(almanac, await filesBelow(site), previous));
-      await writeSitemap(site, await filesBelow(site), address);
-      const addresses = addressesOf(await filesBelow(site));
+      const built = await filesBelow(site);
+      const kept = keptAddresses(almanac, built, previous);
+      await writeKeptAddresses(site, kept);
+      const files = [...built, ...kept.map(({ to }) => to)];
+      await writeSitemap(site, files, address);
+      const addresses = addressesOf(files);
       await writeFile(join(site, addressesFile), addressesText(addresses));
       const faults = await gate({
         folder: site,

@@ -9,12 +9,14 @@ const glanced = /[\s"'](href|src|srcset|poster|id|name)\s*=\s*(?:"([^"]*)"|'([^'
 /**
  * Finds links and ids without looking where tags begin: quick, and never misses one, but a text that says `href="x"`
  * counts as well. Whoever finds fault with a link looks again with {@link scanPage}.
+ *
+ * @param letters the page's bytes, each as one letter (Latin-1)
  */
-export function glanceAt(html: string): GlancedPage {
+export function glanceAt(letters: string): GlancedPage {
   const links = new Set<string>();
   const ids = new Set<string>();
-  for (const attribute of html.matchAll(glanced)) {
-    const value = withoutEntities(attribute[2] ?? attribute[3] ?? attribute[4] ?? '');
+  for (const attribute of letters.matchAll(glanced)) {
+    const value = withoutEntities(asText(attribute[2] ?? attribute[3] ?? attribute[4] ?? ''));
     switch ((attribute[1] ?? '').toLowerCase()) {
       case 'id':
       case 'name':
@@ -28,6 +30,12 @@ export function glanceAt(html: string): GlancedPage {
     }
   }
   return { links, ids };
+}
+
+const beyondAscii = /[\x80-\xff]/;
+
+function asText(letters: string): string {
+  return beyondAscii.test(letters) ? Buffer.from(letters, 'latin1').toString() : letters;
 }
 
 /** What the gate reads from one page, without building a tree. */

@@ -28,7 +28,8 @@ export async function writeSitemap(
   const listed: string[] = [];
   for (const file of files.filter((one) => one.endsWith('.html')).sort()) {
     const address = `${origin}${base}${addressOf(file).slice(1)}`;
-    if (mayBeFound(await readFile(join(folder, file), 'utf8'), address)) listed.push(address);
+    const page = await readFile(join(folder, file));
+    if (mayBeFound(page.toString('utf8', 0, page.indexOf('</head>')), address)) listed.push(address);
   }
   await writeFile(join(folder, 'sitemap.xml'), sitemapText(listed.slice(0, mostAddresses)));
   if (base === '/')
@@ -39,8 +40,7 @@ export async function writeSitemap(
 }
 
 /** A page that asks not to be found says so, and one that leads on names another page as the one to find. */
-function mayBeFound(html: string, address: string): boolean {
-  const head = html.slice(0, html.indexOf('</head>'));
+function mayBeFound(head: string, address: string): boolean {
   const canonical = /<link rel="canonical" href="([^"]*)"/.exec(head)?.[1];
   return canonical === xmlText(address) && !/<meta name="robots" content="[^"]*noindex/.test(head);
 }

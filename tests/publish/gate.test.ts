@@ -50,6 +50,13 @@ describe('the gate', () => {
     expect(await faults()).toEqual([]);
   });
 
+  it('reads ids and fragments in any letters', async () => {
+    body('<p id="flügel–1">x</p> <a href="#flügel–1">sound</a> <a href="#flügel–2">broken</a>');
+    expect(await faults()).toEqual([
+      'fragment-missing: The page /entries/long-haul/reedling/ links to #flügel–2, and nothing on it has that id.',
+    ]);
+  });
+
   it('misses the page of a published entry', async () => {
     rmSync(join(folder, entryPage));
     expect(await faults()).toEqual([
