@@ -8,6 +8,7 @@ import { charts } from './words/charts.ts';
 import { compare } from './words/compare.ts';
 import { descriptions } from './words/descriptions.ts';
 import { drawing } from './words/drawing.ts';
+import { enter } from './words/enter.ts';
 import { entry } from './words/entry.ts';
 import { facts } from './words/facts.ts';
 import { feed } from './words/feed.ts';
@@ -43,6 +44,7 @@ export const words = {
   boardView,
   awaiting,
   drawing,
+  enter,
   entry,
   facts,
   rules,

@@ -48,6 +48,9 @@ export function compareDataPath(challenge: string, entry: string): string {
   return `/assets/compare/${challenge}/${entry}.json`;
 }
 
+/** Site path of the form for an entry. */
+export const enterPath = '/enter/';
+
 /** Site path of one aircraft. */
 export function entryPath(challenge: string, entry: string): string {
   return `/entries/${challenge}/${entry}/`;

@@ -3,7 +3,7 @@ import type { FigureSet } from '../figures/figure.ts';
 import { isPresent } from '../figures/figure.ts';
 import type { Design } from '../model/design.ts';
 import type { Quantity } from '../quantities/quantity.ts';
-import { words } from '../words.ts';
+import { drawing } from '../words/drawing.ts';
 import { type InBoth, measureOfFigure, plainInBoth } from './measure.ts';
 import { measureOfQuantity } from './quantity-text.ts';
 import { type UnitPair, unitPairs } from './units-shown.ts';
@@ -16,7 +16,7 @@ export function planLabels({ wing, tailplane, motors, nose }: Design, figures: F
     rootChord: sized(wing.panels?.[0]?.root ?? null),
     arm: sized(tailplane?.arm ?? null),
     nose: sized(nose),
-    fromBehind: words.drawing.fromBehind,
+    fromBehind: drawing.fromBehind,
     dihedrals: (wing.panels ?? []).map(({ dihedral }) =>
       dihedral === null ? null : written(dihedral, unitPairs.angle),
     ),

@@ -104,7 +104,7 @@ function endsOf(limits: readonly (Limit | null)[]): string[] {
 }
 
 /** A condition of eligibility or of a division, as a sentence. */
-function conditionSentence(condition: Condition): string {
+export function conditionSentence(condition: Condition): string {
   if (condition.kind === 'figure')
     return say.figure(figureName(condition.figure), raised(condition.limit.written));
   if (condition.fact === 'junior') return say.junior(condition.allowed.includes('true'));

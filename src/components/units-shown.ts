@@ -65,6 +65,11 @@ const byFigure: Readonly<Record<string, UnitPair>> = {
   'energy-height': unitPairs.height,
 };
 
+/** The units in which a value is shown of which nothing but its kind is known. */
+export function unitsOfKind(kind: Kind): UnitPair {
+  return byKind[kind];
+}
+
 /** The units in which a figure is shown; those of its kind unless the figure itself is of another size. */
 export function unitsOfFigure(id: string, kind: Kind): UnitPair {
   return byFigure[id] ?? byKind[kind];

@@ -1,0 +1,89 @@
+import { measureOfFigure } from '../../components/measure.ts';
+import { planLabels } from '../../components/plan-labels.ts';
+import { unmet } from '../../contest/rules/condition.ts';
+import { drawPlan } from '../../drawings/draw-plan.ts';
+import { narrow } from '../../drawings/paper.ts';
+import { planShape } from '../../drawings/plan-shape.ts';
+import { seenFromBehind } from '../../drawings/view-from-behind.ts';
+import { type FigureSet, isPresent } from '../../figures/figure.ts';
+import { figureDefinition } from '../../figures/registry.ts';
+import type { Entry, Setup } from '../../model/entry.ts';
+import { drawing as sayDrawing } from '../../words/drawing.ts';
+import { enter as say } from '../../words/enter.ts';
+import { Html, html } from '../compare/html.ts';
+import { both } from '../compare/parts.ts';
+import { latestFigures } from './entry-figures.ts';
+import type { EnterChallenge, EnterSite } from './site-data.ts';
+
+/** The figures that tell first what an aircraft is like. */
+const shown = [
+  'span',
+  'wing-area',
+  'aspect-ratio',
+  'flying-mass',
+  'wing-loading',
+  'tail-volume',
+  'static-margin',
+  'rubber-mass',
+  'rubber-share',
+  'stored-energy',
+  'sink-speed',
+  'predicted-time',
+] as const;
+
+/** An entry without mistakes: drawn to scale, held against the rules of its challenge, and its first figures. */
+export function sideMarkup(entry: Entry, site: EnterSite, challenge: EnterChallenge | null): string {
+  const { setup, figures } = latestFigures(entry, site.batches);
+  const parts = [
+    plan(entry.name, setup, figures),
+    challenge === null ? html`` : limits(entry, setup, figures, challenge),
+    figureList(setup, figures),
+  ];
+  return html`${parts}`.text;
+}
+
+function plan(name: string, { design }: Setup, figures: FigureSet): Html {
+  const shape = planShape(design, figures);
+  if (shape === null) return html`<p class="aside">${sayDrawing.none}</p>`;
+  const labels = planLabels(design, figures);
+  const { metric, imperial } = labels.span;
+  const svg = drawPlan(
+    shape,
+    narrow,
+    {
+      id: 'plan-drawing',
+      title: sayDrawing.title(name),
+      description: sayDrawing.description(shape, `${metric} (${imperial})`, seenFromBehind(shape)),
+    },
+    labels,
+  );
+  const taken =
+    shape.notes.length === 0
+      ? html``
+      : html`<details class="taken" id="taken"><summary id="taken-head">${sayDrawing.assumed(shape.notes.length)}</summary><ul>${shape.notes.map((note) => html`<li>${sayDrawing.notes[note]}</li>`)}</ul></details>`;
+  return html`<figure class="plan">${new Html(svg)}<figcaption>${taken}</figcaption></figure>`;
+}
+
+/** Each condition of the challenge with whether the latest setup meets it; why not, in the words of the verdicts. */
+function limits(entry: Entry, { design }: Setup, figures: FigureSet, challenge: EnterChallenge): Html {
+  const junior = entry.builders.every((builder) => builder.junior);
+  const rows = challenge.conditions.map((condition, index) => {
+    const reason = unmet(condition, { design, junior, figures }, false);
+    const unknown = reason?.includes('cannot be checked') === true;
+    const verdict = reason === null ? say.limitMet : unknown ? say.limitUnknown : say.limitNotMet;
+    const kind = reason === null ? 'met' : unknown ? 'unknown' : 'not-met';
+    return html`<li class="${kind}"><span>${challenge.sentences[index] ?? ''}</span> <strong>${verdict}</strong>${reason === null ? html`` : html` <span class="aside">${reason}</span>`}</li>`;
+  });
+  return html`<h3>${say.limits(challenge.title)}</h3>${rows.length === 0 ? html`<p class="aside">${say.noLimits}</p>` : html`<ul class="limits">${rows}</ul>`}`;
+}
+
+function figureList({ id }: Setup, figures: FigureSet): Html {
+  const rows = shown.flatMap((figure) => {
+    const found = figures.entry.get(figure);
+    if (!isPresent(found)) return [];
+    return [
+      html`<div><dt>${figureDefinition(figure)?.name ?? figure}</dt><dd>${both(measureOfFigure(found))}</dd></div>`,
+    ];
+  });
+  return html`<h3>${id === null ? say.figures : say.figuresOfSetup(id)}</h3><dl class="first-figures">${rows}</dl><p class="aside">${say.moreFigures}</p>`;
+}

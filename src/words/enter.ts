@@ -1,0 +1,178 @@
+import { counted, listed } from './texts.ts';
+import * as vocabulary from './vocabulary.ts';
+
+const valueWords: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  control: vocabulary.control,
+  onboard: vocabulary.onboard,
+  origin: vocabulary.origin,
+  layout: vocabulary.layout,
+  rotation: vocabulary.rotation,
+  after: vocabulary.afterRun,
+  behaviour: vocabulary.behaviour,
+  ended: vocabulary.ended,
+  launch: vocabulary.launch,
+  'timed-by': vocabulary.timedBy,
+};
+
+export const enter = {
+  title: 'Enter an aircraft',
+  description: (site: string) =>
+    `Write down an aircraft and its flights for ${site}: the form checks every number and makes the file to hand in.`,
+  intro:
+    'Fill in what you measured, in the units you measured it in. The form checks it, draws the aircraft and makes the file that you hand in. Nothing leaves this page until you send it yourself.',
+
+  withoutScripts:
+    'The form needs scripts, and they are off. The same file can be written by hand: copy the example below, change it, and delete what you do not know.',
+  exampleHeading: 'A complete entry, to copy',
+  exampleIntro:
+    'One file, entry.md, is an aircraft with its flights. Only the name, the builder, the control, the span, a mass and one motor with its count must be there.',
+  fieldTable: 'Every field that there is, and what it takes',
+
+  start: 'The challenge',
+  challenge: 'Which challenge is it for?',
+  challengeState: (title: string, state: 'announced' | 'open' | 'closed' | 'final') =>
+    state === 'open' ? title : `${title} (${state})`,
+  noChallenge: 'No challenge is open or announced. An entry made now waits for the next one.',
+  rules: 'Its rules',
+  already: 'Have you entered already?',
+  open: 'Open your entry.md',
+  openHelp:
+    'To add a flight or a change, open the file as it is now: whatever you do not touch stays as it stands, letter for letter.',
+  opened: (name: string) => `${name} is open. Whatever you do not touch stays as it stands.`,
+  notText: (name: string) =>
+    `${name} is not text in UTF-8, so it was not opened. Save it as UTF-8 in your editor, then open it again.`,
+  draftThere: 'This browser kept what you wrote last time; it is below.',
+  draftNone: 'This browser keeps what you write here, and nobody else sees it.',
+  draftRefused: 'This browser refuses to keep what you write: download the file before you leave.',
+  throwAway: 'Start afresh',
+  thrownAway: 'Everything was thrown away.',
+  takeBack: 'Take that back',
+  takenBack: 'What was here before is back.',
+
+  sections: {
+    aircraft: 'Aircraft',
+    wing: 'Wing',
+    tail: 'Tail',
+    mass: 'Mass and balance',
+    motors: 'Motors',
+    flights: 'Flights',
+    built: 'Structure and trim',
+    glides: 'Test glides',
+    setups: 'Later setups',
+    photos: 'Photos',
+  },
+  sectionHelp: {
+    wing: 'The span, and one of three: the panels of one half (the most exact), the area, or the mean chord.',
+    mass: 'One of the two: ready to fly without its rubber, or with it.',
+    motors:
+      'One part for each kind of motor. Of the rubber, any two of these give the third: strip with strands, made-up length, mass.',
+    flights: 'Every flight that is to stand on the record. A flight keeps its number for ever.',
+    setups:
+      'What was changed on the aircraft later, from a date on. Fill in only what changed; everything else stays as it was.',
+    photos:
+      'The names of your picture files, and in a sentence what each shows, for readers who cannot see it. The pictures themselves are handed in beside the file.',
+    glides: 'Unpowered test throws: they tell how the aircraft sinks.',
+  } as Readonly<Record<string, string>>,
+  more: (names: readonly string[]) => `More: ${listed(names)}`,
+  fewNamed: 4,
+  moreBesides: (names: readonly string[], others: number) => `More: ${names.join(', ')} and ${others} others`,
+  filledIn: (count: number) => `${count} filled in`,
+  toMendInside: (count: number) => `${count} to mend`,
+
+  needed: 'needed',
+  such: (example: string) => `Such as ${example}`,
+  none: 'not said',
+  anotherOf: (title: string) => `${title}, another`,
+  nthOf: (title: string, number: number) => `${title}, number ${number}`,
+  word: (key: string, word: string) => valueWords[key]?.[word] ?? word.replaceAll('-', ' '),
+  item: {
+    builder: 'Builder',
+    panels: 'Panel',
+    motors: 'Motor',
+    flights: 'Flight',
+    glides: 'Glide',
+    setups: 'Setup',
+    photos: 'Photo',
+  } as Readonly<Record<string, string>>,
+  itemNumber: (name: string, number: number) => `${name} ${number}`,
+  add: (name: string, isFirst: boolean) => `Add ${isFirst ? 'a' : 'another'} ${name.toLowerCase()}`,
+  remove: (name: string) => `Remove ${name.toLowerCase()}`,
+  removed: (name: string) => `${name} was removed.`,
+  name: 'Name',
+  value: 'What to say',
+  addNamed: (title: string) => `Add to ${title.toLowerCase()}`,
+  odd: 'This stands in the text in a way that has no fields here. Change it in the text below.',
+  understood: 'read as',
+  pitchAngle: 'A blade angle with its radius is written in the text: { angle: 28°, at: 110 mm }',
+
+  junior:
+    'A junior is shown by the handle alone: leave name and club empty, choose a handle that gives nobody away, and let an adult hand the file in. Publish no name, school, club, home field, face, voice or account of theirs, also not in videos and file names.',
+  handleHelp: 'If you have entered before, use the same handle again.',
+
+  side: 'What it comes to',
+  mend: 'To mend',
+  toMend: (errors: number) => (errors === 0 ? 'Nothing to mend' : `${errors} to mend`),
+  toFill: (missing: number) => (missing === 0 ? 'Nothing left to fill in' : `${missing} still to fill in`),
+  doubts: (count: number) => counted(count, 'doubt'),
+  isFine: 'Nothing is left to mend: the file can be handed in.',
+  inText: (line: number) => `line ${line} of the text`,
+  noDrawingYet:
+    'The drawing and the figures appear once the needed fields are filled in and nothing is left to mend.',
+  limits: (challenge: string) => `What ${challenge} asks of the aircraft`,
+  noLimits: 'The rules ask nothing of the aircraft itself.',
+  limitMet: 'met',
+  limitNotMet: 'not met',
+  limitUnknown: 'not known yet',
+  figures: 'Figures',
+  figuresOfSetup: (id: string) => `Figures of setup ${id}`,
+  moreFigures: 'Its page will show all figures and what they rest on.',
+
+  body: 'In your own words',
+  bodyHelp:
+    'How it was built and what you learned. Markdown: a blank line begins a paragraph, a line that begins with # a heading. Raw HTML is not passed through.',
+  text: 'The file as text',
+  textHelp: 'This is the file. Fields and text are the same: what you change in one is changed in the other.',
+  unreadable: (why: string) =>
+    `The text cannot be read, so the fields show what stood before it broke. ${why}`,
+  notPut: (why: string) => `This could not be put into the text, so both stay as they are. ${why}`,
+
+  handIn: 'Hand it in',
+  slug: 'Name of the folder',
+  slugHelp: 'Part of the address of its page: small letters, digits and hyphens.',
+  slugTaken: (address: string) =>
+    `There is an entry of this name already (${address}). If it is yours, this file takes its place; else choose another name.`,
+  slugMissing: 'The folder needs a name: it follows from the name of the aircraft.',
+  place: 'The file belongs at',
+  download: 'Download entry.md',
+  copy: 'Copy the text',
+  copied: 'The text is copied.',
+  notCopied: 'The browser did not let the page copy. The text is selected: press Ctrl+C, or choose Copy.',
+  mail: (to: string) => `Mail it to ${to}`,
+  mailShort: 'The mail opens with the file as its text. Attach your photos and logs, then send it.',
+  mailLong:
+    'The file is too long for a link: it is copied when you press this. Paste it into the mail, or attach the downloaded file, with your photos and logs.',
+  mailSubject: (name: string, challenge: string) => `Entry: ${name}, for ${challenge}`,
+  propose: 'Propose this file on the forge',
+  proposeFilled:
+    'Opens the page for a new file with name and text filled in. You need an account there; it leads you through proposing the change. The text is copied as well, to paste where the page comes up empty.',
+  proposeEmpty: 'Opens the page for a new file. The text is copied when you press this: paste it there.',
+  proposeEdit:
+    'Opens the page on which the file is changed. The text is copied when you press this: replace everything there with it.',
+  notYet: (count: number) =>
+    `Something is still to mend (${count}). You can hand the file in as it is, but it will not be published before it is mended.`,
+  photosNext: 'Photos and bench logs come next',
+  photosByForge:
+    'Put the pictures and logs into the same folder, under the names that the file gives them: on the forge, open the folder in your proposal and add files there.',
+  photosByMail: 'Attach the pictures and logs to the mail, under the names that the file gives them.',
+  photosKept:
+    'Take the place out of the data of a photo first: the site publishes copies without it, but the file that you send stays in the history as it is. Ask the people in the picture.',
+  uploadHere: 'Add files to its folder',
+  whatNext:
+    'What happens next: the organiser is shown what check finds, and takes the file over. Flights count once they have been looked at and ruled on.',
+
+  filledInPart: 'filled in',
+  barLeft: (count: number) => `${count} left: go to the next`,
+  barMend: 'Next to mend',
+  barText: 'Text',
+  barHandIn: 'Hand in',
+} as const;
