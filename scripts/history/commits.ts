@@ -15,8 +15,14 @@ const mark = '\u0001';
 /**
  * The commits that touched a content folder, oldest first; null where it has no history. `mainline` takes what was merged
  * as one change on the day of the merge: from then on it was in force.
+ *
+ * @param range of commits, as git writes it; the whole history of what is checked out where none is given
  */
-export async function commitsOf(content: string, mainline: boolean): Promise<readonly Commit[] | null> {
+export async function commitsOf(
+  content: string,
+  mainline: boolean,
+  range = 'HEAD',
+): Promise<readonly Commit[] | null> {
   const told = await git(
     content,
     'log',
@@ -28,6 +34,8 @@ export async function commitsOf(content: string, mainline: boolean): Promise<rea
     '--name-only',
     '-z',
     `--format=${mark}%H%x09%aE%x09%cI%x09`,
+    '--end-of-options',
+    range,
     '--',
     '.',
   );

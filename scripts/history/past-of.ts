@@ -39,7 +39,8 @@ export async function pastOf(content: string, challenges: readonly string[]): Pr
   return { past: { files: filesOf(all), rules }, notLookedAt };
 }
 
-function filesOf(commits: readonly Commit[]): FileHistory[] {
+/** Who changed each file, in the order in which the files came in. */
+export function filesOf(commits: readonly Commit[]): FileHistory[] {
   const histories = new Map<string, { first: number; authors: Set<string> }>();
   for (const [index, { author, files }] of commits.entries())
     for (const file of files) {
