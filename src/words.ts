@@ -24,6 +24,7 @@ import { plot } from './words/plot.ts';
 import { records } from './words/records.ts';
 import { rubber } from './words/rubber.ts';
 import { rules } from './words/rules.ts';
+import { schema } from './words/schema.ts';
 import { trim } from './words/trim.ts';
 import * as vocabulary from './words/vocabulary.ts';
 
@@ -56,6 +57,7 @@ export const words = {
   compare,
   rubber,
   figures,
+  schema,
   news,
   feed,
   leftOut,

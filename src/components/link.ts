@@ -73,3 +73,13 @@ export const feedPath = '/feed.xml';
 export function batchPath(batch: string): string {
   return `/rubber/${batch}/`;
 }
+
+/** Site path of what files of a kind may hold; of one field, such as `wing.span`, where it is named. */
+export function schemaPath(kind: string, field: string | null = null): string {
+  return `/schema/${kind}/${field === null ? '' : `#${field}`}`;
+}
+
+/** Site path of the JSON Schema of a kind of file. */
+export function schemaDataPath(kind: string): string {
+  return `/schema/${kind}.json`;
+}

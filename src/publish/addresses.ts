@@ -1,5 +1,6 @@
 import type { Almanac } from '../almanac/almanac.ts';
 import { goneEntries } from '../almanac/gone-entries.ts';
+import { fileKinds } from '../entries/schema/file-kinds.ts';
 
 /** The file in a built site that lists its addresses; also the sign that a folder is a site built here. */
 export const addressesFile = 'addresses.json';
@@ -56,6 +57,11 @@ export function promisedPages(almanac: Almanac): PromisedPage[] {
     { address: '/left-out/', why: 'the list of what was left out' },
     { address: '/feed.xml', why: 'the feed' },
     { address: '/compare/', why: 'the page of comparisons' },
+    { address: '/schema/', why: 'the list of the kinds of files' },
+    ...fileKinds.flatMap(({ kind, title }) => [
+      { address: `/schema/${kind}/`, why: `the fields of a file: ${title}` },
+      { address: `/schema/${kind}.json`, why: `the schema of a file: ${title}` },
+    ]),
     ...almanac.challenges.flatMap(({ challenge, entries }) => [
       { address: `/challenges/${challenge.id}/`, why: `the board of ${challenge.id}` },
       { address: `/challenges/${challenge.id}/rules/`, why: `the rules of ${challenge.id}` },

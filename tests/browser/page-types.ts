@@ -17,6 +17,8 @@ const kinds: readonly (readonly [string, RegExp])[] = [
   ['rubber', /^\/rubber\/$/],
   ['batch', /^\/rubber\/[^/]+\/$/],
   ['figures', /^\/figures\/$/],
+  ['kinds of files', /^\/schema\/$/],
+  ['fields of a file', /^\/schema\/entry\/$/],
   ['news', /^\/news\/$/],
   ['post', /^\/news\/[^/]+\/$/],
   ['left out', /^\/left-out\/$/],

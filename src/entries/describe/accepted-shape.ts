@@ -1,3 +1,4 @@
+import { limits } from '../source/limits.ts';
 import { acceptedText } from './accepted-text.ts';
 import type { Shape } from './field.ts';
 
@@ -27,6 +28,8 @@ function acceptedMap(hasFields: boolean, others: Shape | null): string {
 
 function acceptedList({ of, most, orOne }: Shape & { readonly kind: 'list' }): string {
   const item = acceptedShape(of);
-  const length = most === null ? '' : ` of at most ${most}`;
-  return orOne ? `${item}; or a list${length} of such` : `a list${length}, each item ${item}`;
+  if (orOne) return `${item}; or a list of such`;
+  // The limit of all lists is more than any of them needs, and says nothing.
+  const length = most === null || most === limits.items ? '' : ` of at most ${most}`;
+  return `a list${length}, each item ${of.kind === 'map' ? 'with ' : ''}${item}`;
 }

@@ -9,7 +9,7 @@ export const builderFile = fields({
     .meta({ title: 'Name', description: 'As it should be shown', example: 'A. Marsh' })
     .optional(),
   club: shortText()
-    .meta({ title: 'Club', description: 'Where they fly', example: 'Fenside Flyers' })
+    .meta({ title: 'Club', description: 'The club they fly with', example: 'Fenside Flyers' })
     .optional(),
   junior: yesNo()
     .meta({ title: 'Junior', description: 'Juniors are shown by their handle only', example: 'true' })

@@ -72,7 +72,7 @@ export const challenge = fields({
   eligibility: eligibility
     .meta({
       title: 'Eligibility',
-      description: 'Limits on figures of the model, in words, and on what is declared of it',
+      description: 'What an aircraft must be: limits on its figures, in words, and on what is declared of it',
       example: '{ span: at least 2.4 m, control: [free, guided] }',
     })
     .optional(),
@@ -96,7 +96,8 @@ export const challenge = fields({
   'tie-break': oneOrMany(text())
     .meta({
       title: 'Tie-break',
-      description: 'What decides between equal scores, step by step',
+      description:
+        'What decides between equal scores, step by step: next-best-flight, earlier flight, or larger or smaller and a figure of the model; without it, places are shared',
       example: '[next-best-flight, larger span, earlier flight]',
     })
     .optional(),
@@ -114,7 +115,7 @@ export const challenge = fields({
     .max(limits.items)
     .meta({
       title: 'Rounds',
-      description: 'Only for the method rounds',
+      description: 'The rounds, where the method is rounds',
       example: '[{ id: r1, maximum: 180 s }]',
     })
     .optional(),

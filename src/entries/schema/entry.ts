@@ -30,7 +30,7 @@ const builder = z.union([
       .meta({ title: 'Name', description: 'As it should be shown', example: 'A. Marsh' })
       .optional(),
     club: shortText()
-      .meta({ title: 'Club', description: 'Where you fly', example: 'Fenside Flyers' })
+      .meta({ title: 'Club', description: 'The club you fly with', example: 'Fenside Flyers' })
       .optional(),
     junior: yesNo()
       .meta({ title: 'Junior', description: 'Juniors are shown by their handle only', example: 'true' })
@@ -69,10 +69,18 @@ const glide = fields({
     .meta({ title: 'Wind', description: 'Speed of the wind', example: '0.5 m/s' })
     .optional(),
   direction: word(['into', 'with', 'across'])
-    .meta({ title: 'Direction', description: 'Of the throw, against the wind', example: 'into' })
+    .meta({
+      title: 'Direction',
+      description: 'Of the throw: into the wind, with it or across',
+      example: 'into',
+    })
     .optional(),
   balance: balance()
-    .meta({ title: 'Balance', description: 'On this throw, where it differed', example: '98 mm' })
+    .meta({
+      title: 'Balance',
+      description: "On this throw, where it differed from the entry's own",
+      example: '98 mm',
+    })
     .optional(),
   behaviour: behaviour.optional(),
   note: text().meta({ title: 'Note', description: 'Anything else', example: 'A little lift.' }).optional(),

@@ -46,12 +46,16 @@ export const flying = fields({
     .meta({ title: 'Launch', description: 'How a model may be launched', example: '[hand, ground]' })
     .optional(),
   'launch-height': limitText()
-    .meta({ title: 'Launch height', description: 'A limit in words', example: 'at most 2.2 m' })
+    .meta({
+      title: 'Launch height',
+      description: 'A limit on the height of the hand above its ground',
+      example: 'at most 2.2 m',
+    })
     .optional(),
   drop: limitText()
     .meta({
       title: 'Drop',
-      description: 'How far the landing may lie below the launch ground, in words',
+      description: 'A limit on how far the landing may lie below the launch ground',
       example: 'at most 5 m',
     })
     .optional(),
@@ -75,15 +79,23 @@ export const flying = fields({
   'flights-per-day': atMost()
     .meta({
       title: 'Flights per day',
-      description: 'How many flights a day every flight but a void one uses up',
+      description: 'How many flights on one day; every flight but a void one uses up the allowance',
       example: 'at most 9',
     })
     .optional(),
   flights: atMost()
-    .meta({ title: 'Flights', description: 'How many flights in all', example: 'at most 60' })
+    .meta({
+      title: 'Flights',
+      description: 'How many flights in all; every flight but a void one uses up the allowance',
+      example: 'at most 60',
+    })
     .optional(),
   timekeepers: timekeepers()
-    .meta({ title: 'Timekeepers', description: 'How many a flight needs', example: '2 or video' })
+    .meta({
+      title: 'Timekeepers',
+      description: 'How many a flight needs, and whether a video may stand for them',
+      example: '2 or video',
+    })
     .optional(),
   evidence: fields({
     links: count()

@@ -7,13 +7,22 @@ import { word, yesNo } from './word-field.ts';
 /** How official times make a score. */
 export const scoring = fields({
   method: word(['best', 'sum', 'mean', 'rounds'])
-    .meta({ title: 'Method', description: 'How flights make a score', example: 'best' })
+    .meta({
+      title: 'Method',
+      description:
+        'The best flight, the sum or the mean of the best ones, or one of each round; best where nothing is said',
+      example: 'best',
+    })
     .optional(),
   flights: count(1)
-    .meta({ title: 'Flights', description: 'How many best flights sum and mean take', example: '3' })
+    .meta({
+      title: 'Flights',
+      description: 'How many of the best flights sum and mean take; 3 where nothing is said',
+      example: '3',
+    })
     .optional(),
   scale: fields({
-    by: text().meta({ title: 'By', description: 'A figure of the model', example: 'span' }),
+    by: text().meta({ title: 'By', description: 'A figure of the model, by its id', example: 'span' }),
     reference: text().meta({
       title: 'Reference',
       description: 'The value at which the score stays as it is',
@@ -34,7 +43,8 @@ export const scoring = fields({
   provisional: word(['apart', 'ranked'])
     .meta({
       title: 'Provisional',
-      description: 'Whether provisional flights are listed apart, with their claims, or ranked',
+      description:
+        'Whether flights without a ruling are listed apart, with what they would score, or ranked; apart where nothing is said',
       example: 'apart',
     })
     .optional(),
@@ -53,7 +63,7 @@ export const round = fields({
   'fly-off': yesNo()
     .meta({
       title: 'Fly-off',
-      description: 'Only for entries that flew every maximum before',
+      description: 'Whether it is only for entries that flew every maximum before',
       example: 'true',
     })
     .optional(),

@@ -5,7 +5,11 @@ import { word, yesNo } from './word-field.ts';
 /** How watches make an official time. */
 export const timing = fields({
   starts: word(['release', 'off-ground'])
-    .meta({ title: 'Starts', description: 'When the watch is started', example: 'release' })
+    .meta({
+      title: 'Starts',
+      description: 'When the watch is started; at the release where nothing is said',
+      example: 'release',
+    })
     .optional(),
   stops: fields({
     touchdown: yesNo()
@@ -26,20 +30,40 @@ export const timing = fields({
     })
     .optional(),
   combine: word(['mean', 'median', 'lowest'])
-    .meta({ title: 'Combine', description: 'How several watches make one time', example: 'mean' })
+    .meta({
+      title: 'Combine',
+      description: 'How several watches make one time; by their mean where nothing is said',
+      example: 'mean',
+    })
     .optional(),
   resolution: quantity('time')
-    .meta({ title: 'Resolution', description: 'The step to which times are rounded', example: '0.1 s' })
+    .meta({
+      title: 'Resolution',
+      description: 'The step to which times are rounded; 0.1 s where nothing is said',
+      example: '0.1 s',
+    })
     .optional(),
   round: word(['down', 'nearest'])
-    .meta({ title: 'Round', description: 'Which way times are rounded', example: 'down' })
+    .meta({
+      title: 'Round',
+      description: 'Which way times are rounded; down where nothing is said',
+      example: 'down',
+    })
     .optional(),
   uncertainty: fields({
     watch: quantity('time')
-      .meta({ title: 'Watch', description: 'Standard uncertainty of one hand-held watch', example: '0.15 s' })
+      .meta({
+        title: 'Watch',
+        description: 'Standard uncertainty of one hand-held watch; 0.10 s where nothing is said',
+        example: '0.15 s',
+      })
       .optional(),
     video: quantity('time')
-      .meta({ title: 'Video', description: 'Standard uncertainty of a time from a video', example: '0.05 s' })
+      .meta({
+        title: 'Video',
+        description: 'Standard uncertainty of a time from a video; 0.05 s where nothing is said',
+        example: '0.05 s',
+      })
       .optional(),
   })
     .meta({
