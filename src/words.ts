@@ -22,6 +22,7 @@ import { notFound } from './words/not-found.ts';
 import { pages } from './words/pages.ts';
 import { plot } from './words/plot.ts';
 import { records } from './words/records.ts';
+import { review } from './words/review.ts';
 import { rubber } from './words/rubber.ts';
 import { rules } from './words/rules.ts';
 import { schema } from './words/schema.ts';
@@ -44,6 +45,7 @@ export const words = {
   card,
   boardView,
   awaiting,
+  review,
   drawing,
   enter,
   entry,

@@ -1,16 +1,22 @@
 import { parseArgs } from 'node:util';
 import { didYouMean } from '../../src/entries/problems/did-you-mean.ts';
 
-/** What an option takes: a value, or nothing. */
-export type OptionKind = 'value' | 'flag';
+/** What an option takes: a value, a value each time it is given, or nothing. */
+export type OptionKind = 'value' | 'values' | 'flag';
 
-/** Options as read: a flag is there or not, a value is there or undefined. */
+/** Options as read: a flag is there or not, a value is there or undefined, values are a list. */
 export type OptionValues<Options extends Readonly<Record<string, OptionKind>>> = {
-  readonly [Name in keyof Options]: Options[Name] extends 'flag' ? boolean : string | undefined;
+  readonly [Name in keyof Options]: Options[Name] extends 'flag'
+    ? boolean
+    : Options[Name] extends 'values'
+      ? readonly string[]
+      : string | undefined;
 };
 
 export interface Command<Options extends Readonly<Record<string, OptionKind>>> {
   readonly name: string;
+  /** The word behind the name that says what the command is to do, where its help is one of several. */
+  readonly kind?: string;
   /** Printed for --help, without the final newline. */
   readonly help: string;
   readonly options: Options;
@@ -40,7 +46,10 @@ export async function runCommand<Options extends Readonly<Record<string, OptionK
     return await work(read.values, read.rest);
   } catch (error) {
     if (!(error instanceof UsageError)) throw error;
-    process.stderr.write(`${error.message}\n\`npm run ${command.name} -- --help\` says what it takes.\n`);
+    const kind = command.kind === undefined ? '' : `${command.kind} `;
+    process.stderr.write(
+      `${error.message}\n\`npm run ${command.name} -- ${kind}--help\` says what it takes.\n`,
+    );
     return 2;
   }
 }
@@ -83,8 +92,8 @@ function readArguments<Options extends Readonly<Record<string, OptionKind>>>(
       ]),
     ),
   });
-  const values: Record<string, string | boolean | undefined> = {};
-  for (const [name, kind] of Object.entries(kinds)) values[name] = kind === 'flag' ? false : undefined;
+  const values: Record<string, string | boolean | string[] | undefined> = {};
+  for (const [name, kind] of Object.entries(kinds)) values[name] = nothingGiven(kind);
   const rest: string[] = [];
   for (const token of tokens) {
     if (token.kind === 'positional') rest.push(token.value);
@@ -94,15 +103,21 @@ function readArguments<Options extends Readonly<Record<string, OptionKind>>>(
       throw new UsageError(unknownOption(command.name, token.rawName, Object.keys(kinds)));
     if (kind === 'flag' && token.value !== undefined)
       throw new UsageError(`The option --${token.name} takes no value, but "${token.value}" was given.`);
-    if (kind === 'value' && (token.value === undefined || token.value === '' || /^--[a-z]/.test(token.value)))
+    if (kind !== 'flag' && (token.value === undefined || token.value === '' || /^--[a-z]/.test(token.value)))
       throw new UsageError(`The option --${token.name} needs a value after it.`);
-    values[token.name] = token.value ?? true;
+    const before = values[token.name];
+    values[token.name] = Array.isArray(before) ? [...before, token.value ?? ''] : (token.value ?? true);
   }
   if (values.help === true) return 'help';
   if (command.takes === null && rest.length > 0)
     throw new UsageError(`\`${command.name}\` takes options only, but "${rest[0]}" was given.`);
   // Every name of Options is in `values` with the type its kind says: set above, checked in the loop.
   return { values: values as OptionValues<Options>, rest };
+}
+
+function nothingGiven(kind: OptionKind): false | string[] | undefined {
+  if (kind === 'flag') return false;
+  return kind === 'values' ? [] : undefined;
 }
 
 function unknownOption(command: string, given: string, known: readonly string[]): string {

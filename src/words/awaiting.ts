@@ -3,7 +3,7 @@ import type { CalendarDate } from '../model/calendar.ts';
 import { counted, dateInWords } from './texts.ts';
 
 /** "1st", "2nd", "3rd", "11th". */
-function ordinal(place: number): string {
+export function ordinal(place: number): string {
   const teen = place % 100 >= 11 && place % 100 <= 13;
   const ending = teen ? undefined : ({ 1: 'st', 2: 'nd', 3: 'rd' } as Record<number, string>)[place % 10];
   return `${place}${ending ?? 'th'}`;

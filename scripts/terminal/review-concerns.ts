@@ -1,0 +1,89 @@
+import type { Concern } from '../../src/almanac/review/concern.ts';
+import { formatSeconds } from '../../src/quantities/format.ts';
+import { dayNumber } from '../../src/timing/instant.ts';
+import { words } from '../../src/words.ts';
+import type { Telling } from './review-told.ts';
+
+const { concern: say, none, more } = words.review;
+
+/** One thing for a person to look at, in a sentence that says what is so and blames nobody. */
+export function concernTold(concern: Concern, { quote, sentence, most }: Telling): string {
+  const few = (items: readonly string[]) =>
+    items.length <= most ? items : [...items.slice(0, most), more(items.length - most)];
+  const name = 'name' in concern ? `${quote(concern.name)} (${quote(concern.challenge)})` : '';
+  switch (concern.kind) {
+    case 'ruled-flight-changed':
+      return say.ruledFlight(
+        name,
+        concern.flight,
+        concern.verdict,
+        concern.ruledOn,
+        few([
+          ...concern.values.map(({ field, before, after }) =>
+            say.fieldChanged(quote(bare(field)), quoted(before, quote), quoted(after, quote)),
+          ),
+          ...concern.facts.map(({ what, ruled, now }) =>
+            say.factChanged(sentence(what), sentence(ruled), sentence(now)),
+          ),
+        ]),
+      );
+    case 'flight-removed':
+      return say.flightRemoved(name, concern.flight, formatSeconds(concern.seconds, '0.01'), concern.verdict);
+    case 'flight-renumbered':
+      return say.flightRenumbered(name, concern.was, concern.flight);
+    case 'entry-removed':
+      return say.entryRemoved(name);
+    case 'entry-not-readable':
+      return say.entryNotReadable(name);
+    case 'builders-changed':
+      return say.buildersChanged(
+        name,
+        concern.before.map(quote).join(', '),
+        concern.after.map(quote).join(', '),
+      );
+    case 'junior-no-more':
+      return say.juniorNoMore(quote(concern.handle));
+    case 'organisers-files':
+      return say.organisersFiles(few(concern.files.map(quote)), concern.withEntries);
+    case 'several-builders':
+      return say.severalBuilders(few(concern.handles.map(quote)));
+    case 'not-the-author':
+      return say.notTheAuthor(name, few(concern.builders.map(quote)), quote(concern.author));
+    case 'file-by-others':
+      return say.fileByOthers(quote(concern.file));
+    case 'handle-by-others':
+      return say.handleByOthers(quote(concern.file), quote(concern.handle));
+    case 'rules-changed-after-opening':
+      return say.rules(
+        quote(concern.challenge),
+        few(
+          concern.changes.map(({ field, before, after }) =>
+            say.fieldChanged(quote(field), quote(before), quote(after)),
+          ),
+        ),
+        concern.amendments.map(({ date }) => date),
+      );
+    case 'flown-after-handing-in':
+      return say.flownAfter(name, concern.flight, concern.date, concern.handedIn);
+    case 'flown-long-before':
+      return say.flownLongBefore(
+        name,
+        concern.flight,
+        concern.date,
+        concern.handedIn,
+        dayNumber(concern.handedIn) - dayNumber(concern.date),
+      );
+    case 'handed-in-late':
+      return say.handedInLate(name, concern.flight, concern.handedIn, concern.reportBy ?? '');
+  }
+}
+
+/** A field's name without the marks around it: the quote brings its own. */
+export function bare(field: string): string {
+  return field.replaceAll('`', '');
+}
+
+/** What stands in a field, or a dash for nothing. */
+export function quoted(text: string | null, quote: (text: string) => string): string {
+  return text === null ? none : quote(text);
+}
