@@ -1,6 +1,6 @@
 import type { Almanac } from '../almanac/almanac.ts';
 import { words } from '../words.ts';
-import { boardPath, comparePath } from './link.ts';
+import { boardPath, comparePath, enterPath } from './link.ts';
 
 /** One way of the site's menu. */
 export interface MenuWay {
@@ -21,6 +21,7 @@ export function siteMenu({ challenges, featured, pages, news, batches, builders 
     ...(shown === undefined ? [] : [{ label: words.pages.board, to: boardPath(shown.challenge.id) }]),
     { label: words.pages.challenges, to: '/challenges/' },
     { label: words.compare.title, to: comparePath() },
+    { label: words.enter.menu, to: enterPath },
     ...(builders.length === 0 ? [] : [{ label: words.pages.builders, to: '/builders/' }]),
     ...(batches.length === 0 ? [] : [{ label: words.pages.rubber, to: '/rubber/' }]),
     { label: words.pages.figures, to: '/figures/' },

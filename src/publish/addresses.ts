@@ -57,6 +57,7 @@ export function promisedPages(almanac: Almanac): PromisedPage[] {
     { address: '/left-out/', why: 'the list of what was left out' },
     { address: '/feed.xml', why: 'the feed' },
     { address: '/compare/', why: 'the page of comparisons' },
+    { address: '/enter/', why: 'the form for an entry' },
     { address: '/schema/', why: 'the list of the kinds of files' },
     ...fileKinds.flatMap(({ kind, title }) => [
       { address: `/schema/${kind}/`, why: `the fields of a file: ${title}` },

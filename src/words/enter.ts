@@ -16,6 +16,8 @@ const valueWords: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 
 export const enter = {
   title: 'Enter an aircraft',
+  menu: 'Enter',
+  why: 'a form that checks what you measured and makes the file to hand in',
   description: (site: string) =>
     `Write down an aircraft and its flights for ${site}: the form checks every number and makes the file to hand in.`,
   intro:
@@ -80,8 +82,9 @@ export const enter = {
   toMendInside: (count: number) => `${count} to mend`,
 
   needed: 'needed',
-  such: (example: string) => `Such as ${example}`,
+  such: (example: string) => `Such as ${example.length > 20 ? example : example.replaceAll(' ', '\u00a0')}`,
   none: 'not said',
+  choose: 'choose one',
   anotherOf: (title: string) => `${title}, another`,
   nthOf: (title: string, number: number) => `${title}, number ${number}`,
   word: (key: string, word: string) => valueWords[key]?.[word] ?? word.replaceAll('-', ' '),
@@ -95,6 +98,7 @@ export const enter = {
     photos: 'Photo',
   } as Readonly<Record<string, string>>,
   itemNumber: (name: string, number: number) => `${name} ${number}`,
+  ofItem: (field: string, item: string) => `${field} of ${item}`,
   add: (name: string, isFirst: boolean) => `Add ${isFirst ? 'a' : 'another'} ${name.toLowerCase()}`,
   remove: (name: string) => `Remove ${name.toLowerCase()}`,
   removed: (name: string) => `${name} was removed.`,

@@ -12,6 +12,7 @@ const kinds: readonly (readonly [string, RegExp])[] = [
   ['awaiting', /^\/challenges\/[^/]+\/awaiting\/$/],
   ['aircraft', /^\/entries\/[^/]+\/[^/]+\/$/],
   ['compare', /^\/compare\/$/],
+  ['form', /^\/enter\/$/],
   ['builders', /^\/builders\/$/],
   ['builder', /^\/builders\/[^/]+\/$/],
   ['rubber', /^\/rubber\/$/],

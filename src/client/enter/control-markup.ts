@@ -17,7 +17,7 @@ export function controlMarkup(control: Control, unfolded: Unfolded): Html {
     case 'line':
       return labelled(control, line(control, control.written, control.path));
     case 'choice':
-      return labelled(control, choice(control));
+      return labelled(control, choice(control), false);
     case 'tick':
       return ticked(control);
     case 'ticks':
@@ -66,8 +66,8 @@ function isFilled(control: Control): boolean {
   }
 }
 
-function labelled(control: At, field: Html): Html {
-  return html`<div class="field" ${data(control.path)}><label for="${idOf(control.path)}">${name(control)}</label>${help(control)}${field}${read(control.path)}${room(control.path)}</div>`;
+function labelled(control: At, field: Html, withExample = true): Html {
+  return html`<div class="field" ${data(control.path)}><label for="${idOf(control.path)}">${name(control)}</label>${help(control, withExample)}${field}${read(control.path)}${room(control.path)}</div>`;
 }
 
 function name({ field }: At): Html {
@@ -122,7 +122,7 @@ function line({ form, field }: Line, written: string, path: Path, label = ''): H
 function choice({ path, field, words, written }: Extract<Control, { kind: 'choice' }>): Html {
   const key = String(path.findLast((step) => typeof step === 'string') ?? '');
   const others = written === '' || words.includes(written) ? [] : [written];
-  return html`<select id="${idOf(path)}" ${data(path, 'put')} ${described(path, 'help', 'problems')}${field.required ? html` aria-required="true"` : nothing}><option value="">${say.none}</option>${[...words, ...others].map((word) => html`<option value="${word}"${word === written ? html` selected` : nothing}>${words.includes(word) ? say.word(key, word) : word}</option>`)}</select>`;
+  return html`<select id="${idOf(path)}" ${data(path, 'put')} ${described(path, 'help', 'problems')}${field.required ? html` aria-required="true"` : nothing}><option value="">${field.required ? say.choose : say.none}</option>${[...words, ...others].map((word) => html`<option value="${word}"${word === written ? html` selected` : nothing}>${words.includes(word) ? say.word(key, word) : word}</option>`)}</select>`;
 }
 
 function ticked(control: Extract<Control, { kind: 'tick' }>): Html {

@@ -1,4 +1,6 @@
 import type { Problem } from '../../entries/problems/problem.ts';
+import { entry } from '../../entries/schema/entry.ts';
+import { describedAt, keysAt } from '../../entries/schema/field-at.ts';
 import type { Path } from '../../entries/source/source.ts';
 import { enter as say } from '../../words/enter.ts';
 import { html } from '../compare/html.ts';
@@ -22,13 +24,17 @@ const gaps: ReadonlySet<string> = new Set([
   'skein-incomplete',
 ]);
 
-/** Every problem of a text with its field; a text that cannot be read has none. */
+const order = keysAt(entry, []);
+
+/** Every problem of a text with its field, what is missing first, in the order of the fields; a text that cannot be read has none. */
 export function placedProblems({ source, problems }: Checked): PlacedProblem[] {
-  return problems.map((problem) => ({
+  const placed = problems.map((problem) => ({
     problem,
     path: source === null ? [] : pathOfProblem(source, problem),
     isGap: gaps.has(problem.code),
   }));
+  const place = ({ path, isGap }: PlacedProblem) => (isGap ? order.indexOf(String(path[0])) : order.length);
+  return placed.sort((a, b) => place(a) - place(b));
 }
 
 /**
@@ -85,10 +91,22 @@ function count(fold: HTMLDetailsElement): void {
   mark.textContent = say.toMendInside(known + 1);
 }
 
-/** All that is to be mended, in the order of the text, each leading to its field. */
+/** All that is to be mended, each leading to its field; what is missing by its name. */
 export function problemList(placed: readonly PlacedProblem[]): string {
-  return html`${placed.map(
-    ({ problem, path }, index) =>
-      html`<li class="${problem.severity}"><button type="button" id="to-${index}" data-to="${JSON.stringify(path)}" data-line="${problem.line}">${problem.message}</button> <span class="aside">${say.inText(problem.line)}</span></li>`,
-  )}`.text;
+  return html`${placed.map(({ problem, path, isGap }, index) => {
+    const leads = html`<button type="button" id="to-${index}" data-to="${JSON.stringify(path)}" data-line="${problem.line}">${isGap ? gapName(problem, path) : problem.message}</button>`;
+    return isGap
+      ? html`<li class="gap ${problem.severity}">${leads}</li>`
+      : html`<li class="${problem.severity}">${leads} <span class="aside">${say.inText(problem.line)}</span></li>`;
+  })}`.text;
+}
+
+function gapName(problem: Problem, path: Path): string {
+  const title = describedAt(entry, path)?.title;
+  if (title === undefined) return problem.message;
+  const item = path.findLastIndex((step) => typeof step === 'number');
+  const what = say.item[String(path[item - 1])];
+  return item < 0 || what === undefined
+    ? title
+    : say.ofItem(title, say.itemNumber(what, Number(path[item]) + 1).toLowerCase());
 }

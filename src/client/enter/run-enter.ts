@@ -3,6 +3,7 @@ import type { Path, Plain } from '../../entries/source/source.ts';
 import { isList, isMap } from '../../entries/write/yaml-text.ts';
 import { enter as say } from '../../words/enter.ts';
 import { foldedLetters } from '../board/folded-letters.ts';
+import { html } from '../compare/html.ts';
 import { withBody } from './body-of.ts';
 import { type Checked, checked } from './checked.ts';
 import { type Draft, draftStore } from './draft.ts';
@@ -11,7 +12,6 @@ import { handInView } from './hand-in-view.ts';
 import { idOf } from './id-of.ts';
 import { nextNumber } from './next-number.ts';
 import { placedProblems, problemList, tellProblems } from './problems-view.ts';
-import { sideMarkup } from './side-markup.ts';
 import type { EnterSite } from './site-data.ts';
 import { withField } from './with-field.ts';
 
@@ -93,7 +93,7 @@ export function runEnter(form: HTMLFormElement): void {
     broken.textContent = now.source !== null ? '' : say.unreadable(now.problems[0]?.message ?? '');
     view.show(readable, from === 'text' || from === 'elsewhere');
     showProblems();
-    showSide();
+    void showSide();
   }
 
   function showProblems(): void {
@@ -123,12 +123,17 @@ export function runEnter(form: HTMLFormElement): void {
     });
   }
 
-  function showSide(): void {
+  /** Figures and drawing come once there is something to draw. */
+  async function showSide(): Promise<void> {
+    const { entry } = now;
     const box = part('.side-figures');
+    const { sideMarkup } = entry === null ? { sideMarkup: null } : await import('./side-markup.ts');
+    // Whoever typed on meanwhile is answered by that.
+    if (now.entry !== entry) return;
     const markup =
-      now.entry === null
-        ? `<p class="aside">${say.noDrawingYet}</p>`
-        : sideMarkup(now.entry, site, challenge());
+      entry === null || sideMarkup === null
+        ? html`<p class="aside">${say.noDrawingYet}</p>`.text
+        : sideMarkup(entry, site, challenge());
     if (box.innerHTML !== markup) box.innerHTML = markup;
   }
 
