@@ -1,0 +1,80 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { readAlmanac } from '../../src/almanac/read-almanac.ts';
+import type { PlainMap } from '../../src/entries/begin/begin-file.ts';
+import { isMissing } from '../../src/entries/begin/problems-in.ts';
+import type { Problem } from '../../src/entries/problems/problem.ts';
+import { UsageError } from '../terminal/command-line.ts';
+import { pathFrom, printProblems } from '../terminal/print-problems.ts';
+import { writeWhole } from '../terminal/ruled-file.ts';
+import { askFields } from './ask-fields.ts';
+import type { Asker } from './asking.ts';
+import type { Told } from './command.ts';
+import { type Making, missingOf, refuseFaults, sentences } from './making.ts';
+
+/** What is said once it is written: what it is, and what comes next. */
+export interface Said {
+  readonly done: string;
+  readonly next: readonly string[];
+}
+
+/** What a command was told, and who is there to be asked. */
+export interface Finish extends Pick<Told, 'fields' | 'folder' | 'now' | 'isDryRun'> {
+  readonly asker: Asker | null;
+  /** Writes what goes beside the file. */
+  readonly beside?: (() => Promise<void>) | null;
+}
+
+/**
+ * Asks for what is missing where somebody is there to answer, writes the new thing, and says what `check` says of it; gives the exit
+ * code. A new file may lack what is to be filled in; a file that is there gets nothing that it would not be read with.
+ */
+export async function finish(
+  making: Making,
+  { fields: given, folder, now, isDryRun, asker, beside }: Finish,
+  said: (fields: PlainMap) => Said,
+): Promise<number> {
+  refuseFaults(making, given);
+  const isAsked = asker !== null && missingOf(making, given).length > 0;
+  const fields = isAsked ? await askFields(making, given, asker) : given;
+  const missing = missingOf(making, fields);
+  if (missing.length > 0 && making.old !== null)
+    throw new UsageError(`${sentences(missing)}\nNothing is written.`);
+  const text = making.textWith(fields);
+  if (isDryRun) {
+    process.stdout.write(`Nothing is written. ${making.file} would be:\n\n${text}\n`);
+    return 0;
+  }
+  await beside?.();
+  await write(join(folder, making.file), making.old, text);
+  const { done, next } = said(fields);
+  process.stdout.write(`${done}\n${await checked(folder, making, missing, now)}`);
+  for (const step of next) process.stdout.write(`${step}\n`);
+  return 0;
+}
+
+async function write(path: string, old: string | null, text: string): Promise<void> {
+  if (old !== null) return writeWhole(path, text);
+  await mkdir(dirname(path), { recursive: true });
+  await writeFile(path, text, { flag: 'wx' });
+}
+
+/** What `check` says of a file: what is to be filled in, then everything else with its place. */
+async function checked(
+  folder: string,
+  { file }: Making,
+  missing: readonly Problem[],
+  now: string,
+): Promise<string> {
+  const { problems } = await readAlmanac({ content: folder, now });
+  const own = problems.filter((problem) => problem.file === file);
+  printProblems(
+    own.filter((problem) => !isMissing(problem)),
+    folder,
+    process.stdout,
+  );
+  const check = `\`npm run check -- ${pathFrom(process.cwd(), folder)(file)}\``;
+  if (own.length === 0) return `${check} finds nothing wrong with it.\n`;
+  if (missing.length === 0) return '';
+  return `To be filled in, where a line of the file begins with #; until then ${check} says so:\n${sentences(missing)}\n`;
+}
