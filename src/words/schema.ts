@@ -3,7 +3,7 @@ export const schema = {
   lead: 'The site is made from files that people write. Here is every kind of file, every field in it, and what may stand there.',
   kinds: 'Kinds of files',
   kindsLead:
-    'A file is Markdown. Its fields stand on top, between two lines of three hyphens, one field on a line: its key, a colon, a space, its value. Below them is free text. Paths begin in the content folder.',
+    'Every file but the last is Markdown. Its fields stand on top, between two lines of three hyphens, one field on a line: its key, a colon, a space, its value. Below them is free text. Paths begin in the content folder.',
   kind: 'Kind of file',
   stands: 'Where it stands',
   what: 'What it is',

@@ -22,7 +22,7 @@ function acceptedMap(hasFields: boolean, others: Shape | null): string {
   const free =
     others.kind === 'limit'
       ? 'any figure of the model with a limit, such as "at least 2.4 m"'
-      : `names of your own, each with ${acceptedShape(others)}`;
+      : `any names, each with ${acceptedShape(others)}`;
   return [...own, free].join(', and ');
 }
 

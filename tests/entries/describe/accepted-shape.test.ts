@@ -32,9 +32,9 @@ test('alternatives are told in turn', () => {
   expect(acceptedShape({ kind: 'either', shapes: [word, map] })).toBe('hand or ground; or fields of its own');
 });
 
-test('a map with names of one’s own says what each holds', () => {
+test('a map with any names says what each holds', () => {
   expect(acceptedShape({ kind: 'map', fields: [], others: { kind: 'number' } })).toBe(
-    'names of your own, each with a number',
+    'any names, each with a number',
   );
 });
 
