@@ -43,7 +43,7 @@ export async function writeContentAt(content: string, commit: string, to: string
 }
 
 async function treeOf(content: string, commit: string): Promise<readonly TreeItem[]> {
-  const listed = await git(content, 'ls-tree', '-r', '-l', '-z', `${commit}:./`);
+  const listed = await git(content, 'ls-tree', '--full-tree', '-r', '-l', '-z', `${commit}:./`);
   return (listed ?? '').split('\0').flatMap((line): TreeItem[] => {
     const [, mode = '', object = '', bytes = '', path = ''] =
       /^(\d+) \w+ ([0-9a-f]+) +(\d+|-)\t([\s\S]+)$/.exec(line) ?? [];

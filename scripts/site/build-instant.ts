@@ -1,8 +1,5 @@
-import { execFile } from 'node:child_process';
-import { promisify } from 'node:util';
+import { git } from '../history/git.ts';
 import { UsageError } from '../terminal/command-line.ts';
-
-const run = promisify(execFile);
 
 /**
  * The moment a command takes for now, ISO 8601 in UTC: what --now says, else SOURCE_DATE_EPOCH, else the last commit
@@ -48,12 +45,8 @@ function fromEpoch(text: string): string {
 }
 
 async function lastCommit(content: string): Promise<string | null> {
-  try {
-    const { stdout } = await run('git', ['log', '-1', '--format=%ct', '--', '.'], { cwd: content });
-    return /^\d+\s*$/.test(stdout) ? inSeconds(Number(stdout) * 1000) : null;
-  } catch {
-    return null;
-  }
+  const told = await git(content, 'log', '-1', '--format=%ct', '--', '.');
+  return told !== null && /^\d+\s*$/.test(told) ? inSeconds(Number(told) * 1000) : null;
 }
 
 function inSeconds(milliseconds: number): string {

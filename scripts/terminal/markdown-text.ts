@@ -24,7 +24,8 @@ export function inText(text: string): string {
       .replaceAll(/\s+/g, ' ')
       .trim(),
   )
-    .replaceAll(/[\\`*_{}[\]<>|~!$^=#&+-]/g, '\\$&')
+    .replaceAll(/[\\`*_{}[\]<>|~!$^=#&]/g, '\\$&')
+    .replace(/^[-+]/, '\\$&')
     .replace(/^(\d+)([.)])/, '$1\\$2')
     .replaceAll('@', '@&#8203;')
     .replaceAll('\\#', '\\#&#8203;')

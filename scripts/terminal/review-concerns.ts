@@ -6,25 +6,27 @@ import type { Telling } from './review-told.ts';
 
 const { concern: say, none, more } = words.review;
 
+/** A sentence that lists more than this is read by nobody. */
+const mostInSentence = 8;
+
 /** One thing for a person to look at, in a sentence that says what is so and blames nobody. */
 export function concernTold(concern: Concern, { quote, sentence, most }: Telling): string {
-  const few = (items: readonly string[]) =>
-    items.length <= most ? items : [...items.slice(0, most), more(items.length - most)];
+  const few = (items: readonly string[]) => {
+    const shown = Math.min(most, mostInSentence);
+    return items.length <= shown ? items : [...items.slice(0, shown), more(items.length - shown)];
+  };
   const name = 'name' in concern ? `${quote(concern.name)} (${quote(concern.challenge)})` : '';
   switch (concern.kind) {
-    case 'ruled-flight-changed':
-      return say.ruledFlight(
+    case 'ruled-flights-changed':
+      return say.ruledFlights(
         name,
-        concern.flight,
+        concern.flights,
         concern.verdict,
-        concern.ruledOn,
         few([
           ...concern.values.map(({ field, before, after }) =>
-            say.fieldChanged(quote(bare(field)), quoted(before, quote), quoted(after, quote)),
+            say.fieldChanged(quote(inFlight(field)), quoted(before, quote), quoted(after, quote)),
           ),
-          ...concern.facts.map(({ what, ruled, now }) =>
-            say.factChanged(sentence(what), sentence(ruled), sentence(now)),
-          ),
+          ...concern.facts.map(({ what, ruled, now }) => sentence(say.factChanged(what, ruled, now))),
         ]),
       );
     case 'flight-removed':
@@ -74,13 +76,18 @@ export function concernTold(concern: Concern, { quote, sentence, most }: Telling
         dayNumber(concern.handedIn) - dayNumber(concern.date),
       );
     case 'handed-in-late':
-      return say.handedInLate(name, concern.flight, concern.handedIn, concern.reportBy ?? '');
+      return say.handedInLate(name, concern.flights, concern.handedIn, concern.reportBy);
   }
 }
 
 /** A field's name without the marks around it: the quote brings its own. */
 export function bare(field: string): string {
   return field.replaceAll('`', '');
+}
+
+/** The same where the flight has been named already. */
+function inFlight(field: string): string {
+  return bare(field).replace(/ in flight \d+$/, '');
 }
 
 /** What stands in a field, or a dash for nothing. */

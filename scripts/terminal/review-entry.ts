@@ -18,12 +18,12 @@ import type { ReviewPart, ReviewSection, Telling } from './review-told.ts';
 const say = words.review;
 
 /** What a change does to one aircraft, for who wants to know all of it. */
-export function entryTold(entry: ReviewedEntry, handedIn: string | null, telling: Telling): ReviewSection {
+export function entryTold(entry: ReviewedEntry, handedIn: string, telling: Telling): ReviewSection {
   const { quote, most } = telling;
   const values = [...entry.values, ...entry.flights.flatMap((flight) => flight.values)];
   const remarks = [
     ...(entry.was === null ? [] : [say.folder(quote(entry.was), quote(entry.entry))]),
-    ...(entry.change === 'added' && entry.entered !== null && handedIn !== null && entry.entered !== handedIn
+    ...(entry.change === 'added' && entry.entered !== null && entry.entered !== handedIn
       ? [say.entered(entry.entered, handedIn)]
       : []),
     ...(entry.text ? [`${say.change.changed}: ${say.textChanged}`] : []),
@@ -80,9 +80,16 @@ export function table(
 ): ReviewPart[] {
   if (rows.length === 0) return [];
   const left = rows.length - most;
-  const shown =
-    left <= 0 ? rows : [...rows.slice(0, most), [say.more(left), ...columns.slice(1).map(() => '')]];
-  return [{ heading, columns, rows: shown }];
+  // On a phone a column that says nothing costs those that do their room.
+  const told = columns.map((_, index) => index === 0 || rows.some((row) => says(row[index])));
+  const only = (cells: readonly string[]) => cells.filter((_, index) => told[index]);
+  const kept = only(columns);
+  const rest = left <= 0 ? [] : [[say.more(left), ...kept.slice(1).map(() => '')]];
+  return [{ heading, columns: kept, rows: [...rows.slice(0, most).map(only), ...rest] }];
+}
+
+function says(cell: string | undefined): boolean {
+  return cell !== undefined && cell !== '' && cell !== say.none;
 }
 
 /** A list of so many lines, and how many more there are. */

@@ -6,7 +6,7 @@ const say = words.review.gist;
 
 /** What a change does, in one sentence: what it writes, what that does to places, and whether errors are left. */
 export function reviewGist(review: Review, quote: Quote): string {
-  const does = [...ofEntries(review, quote), ...ofFiles(review)];
+  const does = [...ofEntries(review, quote), ...ofFiles(review, quote)];
   if (does.length === 0) return say.nothing;
   const errors = review.problems.fresh.filter(({ severity }) => severity === 'error').length;
   const sentence = [inOne(does), ofPlaces(review, quote), ...(errors > 0 ? [say.errors(errors)] : [])].join(
@@ -20,7 +20,7 @@ function inOne(parts: readonly string[]): string {
 }
 
 function ofEntries({ entries }: Review, quote: Quote): string[] {
-  const named = ({ name, challenge }: ReviewedEntry) => `${quote(name)} (${challenge})`;
+  const named = ({ name, challenge }: ReviewedEntry) => `${quote(name)} (${quote(challenge)})`;
   const told = (
     some: readonly ReviewedEntry[],
     one: (entry: ReviewedEntry) => string,
@@ -39,12 +39,20 @@ function ofEntries({ entries }: Review, quote: Quote): string[] {
     ),
     ...told(
       changed,
-      (entry) => say.changes(named(entry), partsOf(changed)),
+      (entry) => changeOf(named(entry), entry),
       (count) => say.changesMany(count, partsOf(changed)),
     ),
     ...told(by('removed'), (entry) => say.removes(named(entry)), say.removesMany),
     ...told(by('not-readable'), (entry) => say.notReadable(named(entry)), say.notReadableMany),
   ];
+}
+
+/** Flights of another day are what most changes bring. */
+function changeOf(name: string, entry: ReviewedEntry): string {
+  const written = entry.flights.filter(({ change }) => change !== 'judged');
+  const only =
+    entry.values.length === 0 && written.length > 0 && written.every(({ change }) => change === 'added');
+  return only ? say.addsFlights(name, written.length) : say.changes(name, partsOf([entry]));
 }
 
 function partsOf(entries: readonly ReviewedEntry[]): string[] {
@@ -61,8 +69,8 @@ function partsOf(entries: readonly ReviewedEntry[]): string[] {
   ];
 }
 
-function ofFiles({ files }: Review): string[] {
-  const idOf = (file: string) => file.replace(/^[a-z]+\//, '').replace(/\.[a-z]+$/, '');
+function ofFiles({ files }: Review, quote: Quote): string[] {
+  const idOf = (file: string) => quote(file.replace(/^[a-z]+\//, '').replace(/\.[a-z]+$/, ''));
   const rulings = files.filter(({ kind }) => kind === 'ruling');
   const known = ['ruling', 'challenge', 'result'];
   const others = files.filter(({ kind }) => !known.includes(kind));

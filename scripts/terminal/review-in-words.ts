@@ -1,3 +1,4 @@
+import type { Wait } from '../../src/almanac/awaiting/awaiting.ts';
 import type { ChangedPlace } from '../../src/almanac/review/changed-places.ts';
 import type { Review } from '../../src/almanac/review/review.ts';
 import type { Problem } from '../../src/entries/problems/problem.ts';
@@ -21,8 +22,9 @@ export function reviewInWords(review: Review, telling: Telling): ReviewTold {
       section(say.headings.look, false, toLookAt(review, telling)),
       section(say.headings.places, false, places(review, telling)),
       section(say.headings.waits, false, waits(review, telling)),
+      section(say.headings.divisions, true, divisions(review, telling)),
       section(say.headings.rules, true, rules(review, telling)),
-      ...shown.map((entry) => entryTold(entry, review.handedIn, telling)),
+      ...shown.map((entry) => entryTold(entry, review.handedIn ?? review.now.slice(0, 10), telling)),
       ...(left > 0 ? [section(say.more(left), true, lines(null, namesOf(review, most, telling), most))] : []),
       section(say.headings.files, true, files(review, telling)),
       section(
@@ -46,10 +48,15 @@ function namesOf({ entries }: Review, from: number, { quote }: Telling): string[
   return entries.slice(from).map(({ name, challenge }) => `${quote(name)} (${quote(challenge)})`);
 }
 
+/** An acceptance that lapsed stands among the concerns, with what changed. */
+const toldAsConcern = 'acceptance-lapsed';
+
 const weight = { error: 0, warning: 1, note: 2 } as const;
 
 function toLookAt({ problems, concerns, entries, files: changed }: Review, telling: Telling): ReviewPart[] {
-  const fresh = [...problems.fresh].sort((a, b) => weight[a.severity] - weight[b.severity]);
+  const fresh = problems.fresh
+    .filter(({ code }) => code !== toldAsConcern)
+    .sort((a, b) => weight[a.severity] - weight[b.severity]);
   const errors = fresh.filter(({ severity }) => severity === 'error');
   const others = fresh.filter(({ severity }) => severity !== 'error');
   const all = [
@@ -68,15 +75,30 @@ function problem({ file, line, severity, message }: Problem, { quote, sentence }
 }
 
 function places({ places: all }: Review, { quote, most }: Telling): ReviewPart[] {
-  return all.flatMap(({ challenge, overall, divisions }) =>
-    [{ id: null, changed: overall }, ...divisions].flatMap(({ id, changed }) =>
-      table(
-        say.placesOf(quote(challenge), id === null ? null : quote(id)),
-        [say.columns.aircraft, say.columns.before, say.columns.after, say.columns.score],
-        changed.map((one) => placeRow(one, quote)),
-        most,
-      ),
+  return all.flatMap(({ challenge, overall }) =>
+    placesTable(say.placesOf(quote(challenge), null), overall, quote, most),
+  );
+}
+
+function divisions({ places: all }: Review, { quote, most }: Telling): ReviewPart[] {
+  return all.flatMap(({ challenge, divisions: some }) =>
+    some.flatMap(({ id, changed }) =>
+      placesTable(say.placesOf(quote(challenge), quote(id)), changed, quote, most),
     ),
+  );
+}
+
+function placesTable(
+  heading: string,
+  changed: readonly ChangedPlace[],
+  quote: Telling['quote'],
+  most: number,
+): ReviewPart[] {
+  return table(
+    heading,
+    [say.columns.aircraft, say.columns.before, say.columns.after, say.columns.score],
+    changed.map((one) => placeRow(one, quote)),
+    most,
   );
 }
 
@@ -84,7 +106,7 @@ function placeRow(
   { name, before, after, scoreBefore, scoreAfter }: ChangedPlace,
   quote: Telling['quote'],
 ): string[] {
-  const place = (one: number | null) => (one === null ? say.none : String(one));
+  const place = (one: number | null) => (one === null ? say.noPlace : String(one));
   const score = (one: number | null) => (one === null ? say.none : formatSeconds(one, '0.01'));
   const scores =
     scoreBefore === scoreAfter ? score(scoreAfter) : `${score(scoreBefore)} → ${score(scoreAfter)}`;
@@ -94,20 +116,25 @@ function placeRow(
 function waits({ entries }: Review, { quote, sentence, most }: Telling): ReviewPart[] {
   const all = entries.flatMap(({ name, flights }) =>
     flights.flatMap(({ number, after, waits: open, place, change }) =>
-      after === null || place === null || change === 'words'
+      after === null || place === null || change === 'words' || change === 'judged'
         ? []
         : [
             say.waits(
               quote(name),
               number,
               formatSeconds(after.seconds, '0.01'),
-              open.map((one) => sentence(words.awaiting.wait(one))),
+              open.map((one) => sentence(words.awaiting.wait(withoutChanges(one)))),
               place,
             ),
           ],
     ),
   );
   return lines(null, all, most);
+}
+
+/** What a ruling rests on that changed stands among what to look at. */
+function withoutChanges(wait: Wait): Wait {
+  return wait.kind === 'new-ruling' ? { ...wait, changes: [] } : wait;
 }
 
 function rules({ rules: all }: Review, { quote, most }: Telling): ReviewPart[] {

@@ -19,8 +19,9 @@ function moves(before: number | null, after: number | null): string {
   return after === null ? 'loses its place' : `moves from ${ordinal(before)} to ${ordinal(after)}`;
 }
 
-function ruled(verdict: string, on: string): string {
-  return `${verdict} on ${dateInWords(on)}`;
+/** "flight 3", "flights 1 and 2". */
+function numbered(numbers: readonly number[]): string {
+  return `${numbers.length === 1 ? 'flight' : 'flights'} ${listed(numbers.map(String))}`;
 }
 
 export const review = {
@@ -31,9 +32,10 @@ export const review = {
     addsMany: (count: number, flown: number) =>
       `adds ${aircraft(count)}${flown === 0 ? '' : ` with ${flights(flown)}`}`,
     changes: (name: string, parts: readonly string[]) =>
-      parts.length === 0 ? `changes ${name}` : `changes ${name} (${listed(parts)})`,
+      parts.length === 0 ? `changes ${name}` : `changes ${name}, with ${listed(parts)}`,
+    addsFlights: (name: string, count: number) => `adds ${flights(count)} to ${name}`,
     changesMany: (count: number, parts: readonly string[]) =>
-      parts.length === 0 ? `changes ${aircraft(count)}` : `changes ${aircraft(count)} (${listed(parts)})`,
+      parts.length === 0 ? `changes ${aircraft(count)}` : `changes ${aircraft(count)}, with ${listed(parts)}`,
     flightsAdded: (count: number) => `${flights(count)} more`,
     flightsChanged: (count: number) => `${flights(count)} changed`,
     flightsRemoved: (count: number) => `${flights(count)} taken out`,
@@ -62,6 +64,7 @@ export const review = {
     look: 'For a person to look at',
     nothingToLook: 'Nothing here asks for a second look.',
     places: 'Places',
+    divisions: 'Places in divisions',
     waits: 'What the new flights wait for',
     values: 'What was understood',
     flights: 'Flights',
@@ -97,6 +100,7 @@ export const review = {
     touched: 'not written, but other than before',
   },
   none: '–',
+  noPlace: 'no place',
   asWritten: 'as written',
   more: (count: number) => `and ${count} more`,
   textChanged: 'the text below the fields',
@@ -110,8 +114,17 @@ export const review = {
     `${name}, flight ${flight}, ${time}: waits for ${waits.join('; and for ')}. ${awaiting.wouldDo(place)}`,
   problem: (place: string, severity: string, message: string) => `${place}, ${severity}: ${message}`,
   concern: {
-    ruledFlight: (name: string, flight: number, verdict: string, on: string, changes: readonly string[]) =>
-      `${name}, flight ${flight}: ${ruled(verdict, on)}, and changed with this: ${changes.join('; ')}.${verdict === 'accepted' ? ' It waits for a new ruling.' : ' The ruling stands until there is a new one.'}`,
+    ruledFlights: (
+      name: string,
+      flights: readonly { readonly number: number; readonly ruledOn: string }[],
+      verdict: string,
+      changes: readonly string[],
+    ) =>
+      `${name}, ${numbered(flights.map(({ number }) => number))}: ${verdict} on ${listed([...new Set(flights.map(({ ruledOn }) => dateInWords(ruledOn)))])}, and changed with this: ${changes.join('; ')}. ${
+        verdict === 'accepted'
+          ? `${flights.length === 1 ? 'It waits' : 'They wait'} for a new ruling.`
+          : 'The ruling stands until there is a new one.'
+      }`,
     fieldChanged: (field: string, before: string, after: string) => `${field} was ${before} and is ${after}`,
     factChanged: awaiting.change,
     flightRemoved: (name: string, flight: number, time: string, verdict: string | null) =>
@@ -144,7 +157,7 @@ export const review = {
       `${name}, flight ${flight}: dated ${dateInWords(date)}, after ${dateInWords(handedIn)}, when it was handed in.`,
     flownLongBefore: (name: string, flight: number, date: string, handedIn: string, days: number) =>
       `${name}, flight ${flight}: flown ${dateInWords(date)}, handed in ${dateInWords(handedIn)}, ${counted(days, 'day')} later.`,
-    handedInLate: (name: string, flight: number, handedIn: string, reportBy: string) =>
-      `${name}, flight ${flight}: handed in ${dateInWords(handedIn)}, after ${dateInWords(reportBy)}, the last day for it. If it came to you earlier, say so with \`received\` in its ruling.`,
+    handedInLate: (name: string, flights: readonly number[], handedIn: string, reportBy: string) =>
+      `${name}, ${numbered(flights)}: handed in ${dateInWords(handedIn)}, after ${dateInWords(reportBy)}, the last day for it. What came to you earlier says so with \`received\` in its ruling.`,
   },
 } as const;

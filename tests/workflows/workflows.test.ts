@@ -34,6 +34,21 @@ describe('the workflows', () => {
       expect(step['working-directory']).toBe('base');
   });
 
+  it('tell in the summary what a pull request changes, also where the check fails, and cannot fail by it', () => {
+    const { steps } = parse(check).jobs.check;
+    const tells = steps.filter(({ run = '' }: { run?: string }) => run.includes('npm run review'));
+    expect(tells).toHaveLength(1);
+    const [tell] = tells;
+    expect(tell.run).toContain('--base-content content --content ../head/content');
+    expect(tell.run).toMatch(/--silent .*>> "\$GITHUB_STEP_SUMMARY"$/);
+    expect(tell.if).toBe(expression('!cancelled()'));
+    expect(tell['continue-on-error']).toBe(true);
+    const places = ['npm run check', 'npm run review', 'npm run build'].map((line) =>
+      steps.findIndex(({ run = '' }: { run?: string }) => run.includes(line)),
+    );
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  });
+
   it('deploy one at a time, and never cut one off', () => {
     expect(parse(read('publish.yml')).concurrency).toEqual({ group: 'publish', 'cancel-in-progress': false });
   });
@@ -55,8 +70,8 @@ describe('the examples for other forges', () => {
     const lines: string[] = [...gitlab.check.script, forgejo.jobs.check.steps[0].run];
     for (const line of lines) expect(line).not.toContain(expression('').slice(0, 3));
     const named = lines.flatMap((line) => [...line.matchAll(/npm run (\S+)/g)].map(([, name]) => name));
-    expect(named).toEqual(['check', 'check']);
-    expect(scripts).toContain('check');
+    expect(named).toEqual(['review', 'check', 'review', 'check']);
+    for (const name of named) expect(scripts).toContain(name);
   });
 });
 

@@ -15,10 +15,10 @@ export interface Named {
 export type Concern =
   /** What a ruling rests on is not what it was: fields of the flight, or facts and figures of the aircraft. */
   | (Named & {
-      readonly kind: 'ruled-flight-changed';
-      readonly flight: number;
+      readonly kind: 'ruled-flights-changed';
+      /** Several where the same facts changed for all of them, and nothing else. */
+      readonly flights: readonly { readonly number: number; readonly ruledOn: CalendarDate }[];
       readonly verdict: Verdict;
-      readonly ruledOn: CalendarDate;
       readonly values: readonly ChangedValue[];
       readonly facts: readonly Stale[];
     })
@@ -50,12 +50,17 @@ export type Concern =
   /** No amendment tells of it where `amendments` is empty. */
   | (ChangedRules & { readonly kind: 'rules-changed-after-opening'; readonly challenge: string })
   | (Named & {
-      readonly kind: 'flown-after-handing-in' | 'flown-long-before' | 'handed-in-late';
+      readonly kind: 'flown-after-handing-in' | 'flown-long-before';
       readonly flight: number;
       readonly date: CalendarDate;
       readonly handedIn: CalendarDate;
-      /** The last day to hand in; null where the rules name none. */
-      readonly reportBy: CalendarDate | null;
+    })
+  | (Named & {
+      readonly kind: 'handed-in-late';
+      readonly flights: readonly number[];
+      readonly handedIn: CalendarDate;
+      /** The last day to hand in. */
+      readonly reportBy: CalendarDate;
     });
 
 export type ConcernOf<Kind extends Concern['kind']> = Extract<Concern, { readonly kind: Kind }>;

@@ -18,19 +18,26 @@ export function handInDates(
   challenges: ReadonlyMap<string, Challenge>,
   dayIn: (challenge: Challenge) => CalendarDate,
 ): readonly Concern[] {
-  return entries.flatMap(({ challenge: id, entry, name, flights }) => {
+  return entries.flatMap(({ challenge: id, entry, name, flights }): Concern[] => {
     const challenge = challenges.get(id);
     if (challenge === undefined) return [];
     const { reportBy, closes } = challenge;
     const handedIn = dayIn(challenge);
     const patience = Math.max(soon, reportBy === null ? 0 : dayNumber(reportBy) - dayNumber(closes));
-    return flights.flatMap(({ number, before, after }): Concern[] => {
-      if (after === null || before?.date === after.date) return [];
-      const about = { challenge: id, entry, name, flight: number, date: after.date, handedIn, reportBy };
-      if (after.date > daysAfter(handedIn, 1)) return [{ kind: 'flown-after-handing-in', ...about }];
-      if (reportBy !== null && handedIn > reportBy) return [{ kind: 'handed-in-late', ...about }];
-      const days = dayNumber(handedIn) - dayNumber(after.date);
-      return days > patience ? [{ kind: 'flown-long-before', ...about }] : [];
-    });
+    const about = { challenge: id, entry, name, handedIn };
+    const dated = flights.flatMap(({ number: flight, before, after }) =>
+      after === null || before?.date === after.date ? [] : [{ flight, date: after.date }],
+    );
+    const future = dated.filter(({ date }) => date > daysAfter(handedIn, 1));
+    const past = dated.filter(({ date }) => date <= daysAfter(handedIn, 1));
+    const late = reportBy !== null && handedIn > reportBy && past.length > 0;
+    return [
+      ...future.map((one): Concern => ({ kind: 'flown-after-handing-in', ...about, ...one })),
+      ...(late
+        ? [{ kind: 'handed-in-late', ...about, flights: past.map(({ flight }) => flight), reportBy } as const]
+        : past
+            .filter(({ date }) => dayNumber(handedIn) - dayNumber(date) > patience)
+            .map((one): Concern => ({ kind: 'flown-long-before', ...about, ...one }))),
+    ];
   });
 }

@@ -2,11 +2,13 @@ import type { Contender } from '../../../contest/contender.ts';
 import { entrantsOf } from '../../assemble.ts';
 import { type ChangedAfterRuling, changedAfterRuling } from '../../awaiting/changed-after-ruling.ts';
 import { sealFlights } from '../../seal-flights.ts';
-import type { Concern } from '../concern.ts';
+import type { ConcernOf } from '../concern.ts';
 import type { EntryPair } from '../entry-pairs.ts';
 import type { ReviewedEntry } from '../review.ts';
 import { challengesOf } from '../reviewed-rules.ts';
 import type { Side, Sides } from '../side.ts';
+
+type RuledFlights = ConcernOf<'ruled-flights-changed'>;
 
 /**
  * Flights that were ruled on and are not what they were: fields of the flight itself, or facts and figures that the
@@ -16,11 +18,11 @@ export function ruledFlights(
   sides: Sides,
   pairs: readonly EntryPair[],
   entries: readonly ReviewedEntry[],
-): readonly Concern[] {
+): readonly RuledFlights[] {
   const [before, after] = [unfitting(sides.before, pairs), unfitting(sides.after, pairs)];
   const reviewed = new Map(entries.map((one) => [`${one.challenge}/${one.entry}`, one]));
-  return pairs.flatMap(({ challenge, entry, after: is }) =>
-    (is?.record.ruling?.flights ?? []).flatMap((ruling): Concern[] => {
+  const each = pairs.flatMap(({ challenge, entry, after: is }) =>
+    (is?.record.ruling?.flights ?? []).flatMap((ruling): RuledFlights[] => {
       const key = `${challenge}/${entry} ${ruling.flight}`;
       const one = reviewed.get(`${challenge}/${entry}`);
       const flight = one?.flights.find(({ number }) => number === ruling.flight);
@@ -32,19 +34,28 @@ export function ruledFlights(
       if (!written && (facts.length === 0 || flight?.ruledAnew === true)) return [];
       return [
         {
-          kind: 'ruled-flight-changed',
+          kind: 'ruled-flights-changed',
           challenge,
           entry,
           name: is?.record.entry.name ?? entry,
-          flight: ruling.flight,
+          flights: [{ number: ruling.flight, ruledOn: ruling.date }],
           verdict: ruling.verdict,
-          ruledOn: ruling.date,
           values: written ? flight.values : [],
           facts,
         },
       ];
     }),
   );
+  return together(each);
+}
+
+/** What changed alike for several flights of one aircraft is told once. */
+function together(each: readonly RuledFlights[]): readonly RuledFlights[] {
+  const alike = Map.groupBy(each, ({ flights: _, ...rest }) => JSON.stringify(rest));
+  return [...alike.values()].flatMap((same) => {
+    const [first] = same;
+    return first === undefined ? [] : [{ ...first, flights: same.flatMap(({ flights }) => flights) }];
+  });
 }
 
 /** The rulings on these entries that no longer fit, by `<challenge>/<entry> <flight>`. */
