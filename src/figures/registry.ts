@@ -30,6 +30,9 @@ export const figureDefinitions: readonly FigureDefinition[] = [
   ...batchFigures,
 ];
 
+/** Those of the model, in the same order: the only ones that rules may name, so that places do not rest on places. */
+export const figuresOfModel = figureDefinitions.filter(({ of }) => of === 'model');
+
 const byId: ReadonlyMap<string, FigureDefinition> = new Map(
   figureDefinitions.map((definition) => [definition.id, definition]),
 );

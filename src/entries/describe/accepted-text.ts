@@ -37,6 +37,7 @@ const fixedForms: Readonly<Record<FixedForm, string>> = {
   colour: 'a hash and six hexadecimal digits, in quotes because of the hash, such as "#8a3b12"',
   'entry-address':
     'the name of a challenge, a stroke and the name of an entry, such as fenside-2026/reedling',
+  figure: 'the id of a figure of the model, such as span or flying-mass',
   'file-name': 'the name of a file in the same folder',
   'format-number': '1',
   limit: 'a limit in words: at least, at most, more than or less than a value, or one value to another',
@@ -45,6 +46,8 @@ const fixedForms: Readonly<Record<FixedForm, string>> = {
   seal: '1- and 16 hexadecimal digits, as the command writes it',
   'site-address': 'the web address of the site, such as https://fenside.example/long-haul/',
   slug: 'a name of a to z, digits and hyphens, at most 64 characters',
+  'tie-break':
+    'next-best-flight, earlier flight, or larger or smaller and a figure of the model, such as larger span',
   'time-zone': 'an area and a place, such as Europe/London, or UTC',
   timekeepers: 'how many timekeepers a flight needs, such as 2, or 2 or video',
 };

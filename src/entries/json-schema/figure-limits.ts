@@ -1,13 +1,12 @@
-import { figureDefinitions } from '../../figures/registry.ts';
+import { figuresOfModel } from '../../figures/registry.ts';
 import { kindOfFigure } from '../../figures/unit-kind.ts';
 import type { JsonSchema } from './json-schema.ts';
 import { limitPattern } from './quantity-pattern.ts';
 
 /** A limit in words for each figure of the model, under its id: rules may name these and no other. */
 export function limitsOnFigures(): { readonly [figure: string]: JsonSchema } {
-  const ofModel = figureDefinitions.filter(({ of }) => of === 'model');
   return Object.fromEntries(
-    ofModel.map((definition) => [
+    figuresOfModel.map((definition) => [
       definition.id,
       {
         title: definition.name,

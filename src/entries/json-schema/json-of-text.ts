@@ -1,3 +1,4 @@
+import { figuresOfModel } from '../../figures/registry.ts';
 import type { Kind } from '../../quantities/quantity.ts';
 import type { TextForm } from '../schema/text-form.ts';
 import { textPatterns } from '../schema/text-patterns.ts';
@@ -8,6 +9,7 @@ import { balancePattern, inAnyCase, limitPattern, quantityPattern } from './quan
  * What an editor may check of a field that holds one text. The reader of the files takes every value as the text that
  * was written; an editor's reader of YAML 1.2 hands over numbers, true and false as such. So each form says which of
  * them its texts may come as, and a number is refused where a unit is missing. Patterns refuse nothing the reader accepts.
+ * A text that is the word null alone has to stand in quotes for an editor, which cannot tell it from nothing.
  */
 export function jsonOfText(form: TextForm): JsonSchema {
   switch (form.kind) {
@@ -33,6 +35,10 @@ export function jsonOfText(form: TextForm): JsonSchema {
       };
     case 'date':
       return matching(`^\\s*${dates[form.precision]}\\s*$`);
+    case 'figure':
+      return { enum: idsOfModel };
+    case 'tie-break':
+      return matching(tieBreak);
     case 'format-number':
       return { enum: [1, '1'] };
     case 'file-name':
@@ -63,6 +69,10 @@ function jsonOfQuantity({ of, negative, bareZero }: TextForm & { readonly kind: 
 function matching(pattern: string, not?: string): JsonSchema {
   return { type: 'string', pattern, ...(not !== undefined && { not: { type: 'string', pattern: not } }) };
 }
+
+const idsOfModel = figuresOfModel.map(({ id }) => id);
+
+const tieBreak = `^\\s*(?:next-best-flight|earlier\\s+flight|(?:larger|smaller)\\s+(?:${idsOfModel.join('|')}))\\s*$`;
 
 /** Kinds that are written without a unit, and so may be numbers to a reader of YAML. */
 const bare: readonly Kind[] = ['number', 'share', 'turns'];

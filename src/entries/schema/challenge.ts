@@ -8,7 +8,7 @@ import { flying } from './flying-rules.ts';
 import { oneOrMany } from './one-or-many.ts';
 import { quantity } from './quantity-field.ts';
 import { round, scoring } from './scoring-rules.ts';
-import { text } from './text-field.ts';
+import { text, tieBreakStep } from './text-field.ts';
 import { timeZone } from './time-zone.ts';
 import { timing } from './timing-rules.ts';
 
@@ -93,11 +93,10 @@ export const challenge = fields({
   scoring: scoring
     .meta({ title: 'Scoring', description: 'How official times make a score', example: '{ method: best }' })
     .optional(),
-  'tie-break': oneOrMany(text())
+  'tie-break': oneOrMany(tieBreakStep())
     .meta({
       title: 'Tie-break',
-      description:
-        'What decides between equal scores, step by step: next-best-flight, earlier flight, or larger or smaller and a figure of the model; without it, places are shared',
+      description: 'What decides between equal scores, step by step; without it, places are shared',
       example: '[next-best-flight, larger span, earlier flight]',
     })
     .optional(),

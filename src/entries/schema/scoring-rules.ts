@@ -1,7 +1,7 @@
 import { date } from './date-field.ts';
 import { fields } from './fields.ts';
 import { count, plainNumber, quantity } from './quantity-field.ts';
-import { slug, text } from './text-field.ts';
+import { figureId, slug, text } from './text-field.ts';
 import { word, yesNo } from './word-field.ts';
 
 /** How official times make a score. */
@@ -22,7 +22,11 @@ export const scoring = fields({
     })
     .optional(),
   scale: fields({
-    by: text().meta({ title: 'By', description: 'A figure of the model, by its id', example: 'span' }),
+    by: figureId().meta({
+      title: 'By',
+      description: 'The figure by which scores are scaled',
+      example: 'span',
+    }),
     reference: text().meta({
       title: 'Reference',
       description: 'The value at which the score stays as it is',

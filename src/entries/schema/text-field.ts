@@ -74,6 +74,16 @@ export function limitText() {
   return leaf({ kind: 'limit' }, readText, longestName);
 }
 
+/** The id of a figure of the model; whether it is one is seen with the rules. */
+export function figureId() {
+  return leaf({ kind: 'figure' }, readText);
+}
+
+/** A step of a tie-break, in words; whether it is one is seen with the rules. */
+export function tieBreakStep() {
+  return leaf({ kind: 'tie-break' }, readText);
+}
+
 /** A web address, `https` or `http`. */
 export function link() {
   return leaf({ kind: 'link' }, readLink, longestLink);

@@ -20,6 +20,7 @@ export type FixedForm =
   | 'allowance'
   | 'colour'
   | 'entry-address'
+  | 'figure'
   | 'file-name'
   | 'format-number'
   | 'limit'
@@ -28,6 +29,7 @@ export type FixedForm =
   | 'seal'
   | 'site-address'
   | 'slug'
+  | 'tie-break'
   | 'time-zone'
   | 'timekeepers';
 

@@ -1,12 +1,12 @@
 import { parseLimit } from '../../contest/rules/limit.ts';
-import { figureDefinition, figureDefinitions } from '../../figures/registry.ts';
+import { figureDefinition, figuresOfModel } from '../../figures/registry.ts';
 import { kindOfFigure } from '../../figures/unit-kind.ts';
 import type { Limit, TieBreak } from '../../model/challenge.ts';
 import type { Kind } from '../../quantities/quantity.ts';
 import { didYouMean } from '../problems/did-you-mean.ts';
 import { type Reading, refused, taken } from '../schema/leaf.ts';
 
-const figuresOfModel = figureDefinitions.filter(({ of }) => of === 'model').map(({ id }) => id);
+const idsOfModel = figuresOfModel.map(({ id }) => id);
 
 const someFigures = 'a figure of the model, such as span or flying-mass';
 
@@ -21,9 +21,9 @@ export function readFigure(id: string): Reading<{ readonly id: string; readonly 
       id,
       someFigures,
     );
-  const near = didYouMean(id, figuresOfModel);
+  const near = didYouMean(id, idsOfModel);
   // Who is near to none of them needs to see them all.
-  const accepted = near === null ? `a figure of the model: ${figuresOfModel.join(', ')}` : someFigures;
+  const accepted = near === null ? `a figure of the model: ${idsOfModel.join(', ')}` : someFigures;
   return refused('unknown-figure', `"${id}" is not a figure.`, id, accepted, near ?? undefined);
 }
 

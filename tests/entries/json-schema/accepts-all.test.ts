@@ -20,7 +20,8 @@ import {
 } from '../../../src/entries/schema/text-field.ts';
 import { timeZone } from '../../../src/entries/schema/time-zone.ts';
 import { yesNo } from '../../../src/entries/schema/word-field.ts';
-import { readLimit } from '../../../src/entries/understand/rule-words.ts';
+import { readLimit, readTieBreak } from '../../../src/entries/understand/rule-words.ts';
+import { figureDefinitions } from '../../../src/figures/registry.ts';
 import { parseQuantity } from '../../../src/quantities/parse.ts';
 import { spellingsOf } from '../../../src/quantities/units.ts';
 import { kinds } from '../../quantities/kinds.ts';
@@ -206,6 +207,28 @@ const forms: readonly (readonly [string, z.ZodType, fc.Arbitrary<string>])[] = [
 ];
 
 describe('a text that the reader accepts, an editor accepts', () => {
+  it('a step of a tie-break', () => {
+    const validate = new Ajv2020(strict).compile(jsonOfShape({ kind: 'tie-break' }));
+    const ids = figureDefinitions.map(({ id }) => id);
+    const steps = fc
+      .tuple(
+        fc.constantFrom('larger', 'smaller', 'earlier', 'longer'),
+        fc.constantFrom(' ', '  '),
+        fc.constantFrom('flight', ...ids),
+      )
+      .map((parts) => parts.join(''));
+    let accepted = 0;
+    fc.assert(
+      fc.property(fc.oneof(steps, fc.constantFrom('next-best-flight', ' next-best-flight ')), (step) => {
+        if (!readTieBreak(step).ok) return;
+        accepted++;
+        expect([step, validate(step)]).toEqual([step, true]);
+      }),
+      run,
+    );
+    expect(accepted).toBeGreaterThan(40);
+  });
+
   it.each(forms)('%s', (_, schema, texts) => {
     const validate = new Ajv2020(strict).compile(jsonOfShape(describeShape(schema)));
     let accepted = 0;

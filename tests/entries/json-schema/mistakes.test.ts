@@ -99,6 +99,13 @@ const mistakes: readonly (readonly [keyof typeof editors, string, string, string
   ],
   ['challenge', 'a division without a name', `${challenge}\ndivisions: [{ id: free }]`, '/divisions/0'],
   ['challenge', 'a method with a slip', `${challenge}\nscoring: { method: bset }`, '/scoring/method'],
+  ['challenge', 'a tie-break by no figure', `${challenge}\ntie-break: [larger wings]`, '/tie-break/0'],
+  [
+    'challenge',
+    'a handicap by no figure',
+    `${challenge}\nscoring: { scale: { by: wings, reference: 2.4 m, power: 1 } }`,
+    '/scoring/scale/by',
+  ],
   [
     'challenge',
     'an allowance in words of its own',
