@@ -115,10 +115,13 @@ export const enter = {
 
   side: 'What it comes to',
   mend: 'To mend',
-  toMend: (errors: number) => (errors === 0 ? 'Nothing to mend' : `${errors} to mend`),
-  toFill: (missing: number) => (missing === 0 ? 'Nothing left to fill in' : `${missing} still to fill in`),
-  doubts: (count: number) => counted(count, 'doubt'),
-  isFine: 'Nothing is left to mend: the file can be handed in.',
+  left: (mistakes: number, gaps: number, doubts: number) =>
+    [
+      ...(mistakes === 0 ? [] : [`${mistakes} to mend`]),
+      ...(gaps === 0 ? [] : [`${gaps} still to fill in`]),
+      ...(mistakes + gaps === 0 ? ['Nothing is left to mend: the file can be handed in.'] : []),
+      ...(doubts === 0 ? [] : [counted(doubts, 'doubt')]),
+    ].join(mistakes + gaps === 0 ? ' ' : ' · '),
   inText: (line: number) => `line ${line} of the text`,
   noDrawingYet:
     'The drawing and the figures appear once the needed fields are filled in and nothing is left to mend.',
@@ -175,7 +178,7 @@ export const enter = {
     'What happens next: the organiser is shown what check finds, and takes the file over. Flights count once they have been looked at and ruled on.',
 
   filledInPart: 'filled in',
-  barLeft: (count: number) => `${count} left: go to the next`,
+  barLeft: (count: number) => (count === 0 ? 'Nothing left' : `${count} left: next`),
   barMend: 'Next to mend',
   barText: 'Text',
   barHandIn: 'Hand in',

@@ -1,5 +1,6 @@
 import { cutProblems } from '../../entries/problems/cut-problems.ts';
 import { byPlace, type Problem } from '../../entries/problems/problem.ts';
+import { toldOnce } from '../../entries/problems/told-once.ts';
 import { toPlain } from '../../entries/source/locate.ts';
 import { readSource } from '../../entries/source/read-source.ts';
 import type { Plain, SourceDocument } from '../../entries/source/source.ts';
@@ -27,7 +28,7 @@ export function checked(text: string, address: { readonly challenge: string; rea
   const { source, problems } = readSource(entryFile, text, splitPlain);
   if (source === null) return { source, plain: null, entry: null, problems: [...problems].sort(byPlace) };
   const understood = understandEntry(source, address);
-  const all = cutProblems(source, [...problems, ...understood.problems]);
+  const all = cutProblems(source, [...problems, ...toldOnce(problems, understood.problems)]);
   const unreadable = problems.some(({ severity }) => severity === 'error');
   return {
     source,
@@ -35,4 +36,19 @@ export function checked(text: string, address: { readonly challenge: string; rea
     entry: unreadable ? null : understood.entry,
     problems: [...all].sort(byPlace),
   };
+}
+
+/** Signs with which links, pictures and tables are written in Markdown: without them there is nothing to check in words. */
+const marks = /[[\]|]/;
+
+/**
+ * What is checked in addition where the words below the fields have links, pictures or tables. What reads Markdown is as
+ * heavy as half of everything else here, so it comes only then.
+ */
+export async function withWordsChecked(now: Checked): Promise<Checked> {
+  const { source } = now;
+  if (source === null || !marks.test(source.body)) return now;
+  const { checkText } = await import('../../entries/check/text-checks.ts');
+  const ofWords = checkText(source, true);
+  return ofWords.length === 0 ? now : { ...now, problems: [...now.problems, ...ofWords].sort(byPlace) };
 }

@@ -128,7 +128,7 @@ function choice({ path, field, words, written }: Extract<Control, { kind: 'choic
 function ticked(control: Extract<Control, { kind: 'tick' }>): Html {
   const { path, written } = control;
   const isYes = /^(?:true|yes)$/i.test(written);
-  return html`<div class="field tick" ${data(path)}><label><input type="checkbox" id="${idOf(path)}" ${data(path, 'put')} value="true" ${described(path, 'help', 'problems')}${isYes ? html` checked` : nothing}> ${name(control)}</label>${help(control, false)}${room(path)}</div>`;
+  return html`<div class="field tick" ${data(path)}><label><input type="checkbox" id="${idOf(path)}" ${data(path, 'put')} value="true" ${described(path, 'help', 'problems')}${isYes ? html` checked` : nothing}> ${name(control)}</label>${help(control, false)}${path.at(-1) === 'junior' ? html`<p class="notice when-ticked">${say.junior}</p>` : nothing}${room(path)}</div>`;
 }
 
 function ticks(control: Extract<Control, { kind: 'ticks' }>): Html {

@@ -22,7 +22,8 @@ export function puttingField(plain: Plain, path: Path, value: Plain | null): rea
   }
   const { at, node, shape, rest } = inText(plain, path);
   const [step, ...further] = rest;
-  if (step === undefined) return [{ do: 'set', at, value, spread: true }];
+  // What stands there already keeps its quotes and its brackets.
+  if (step === undefined) return same(node, value) ? [] : [{ do: 'set', at, value, spread: true }];
   if (typeof step === 'number' && isWritten(node) && !isList(node)) {
     const item = wrapped(further, value);
     return step === 1 && item !== null ? [{ do: 'append', at, value: item, spread: true }] : null;
@@ -89,6 +90,10 @@ function shapeBelow(shape: Shape | null, step: string | number): Shape | null {
 function childOf(node: Plain, step: string | number): Plain | undefined {
   if (isList(node)) return typeof step === 'number' ? node[step] : undefined;
   return isMap(node) && Object.hasOwn(node, String(step)) ? node[String(step)] : undefined;
+}
+
+function same(a: Plain, b: Plain): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
 }
 
 function isWritten(node: Plain): boolean {

@@ -1,6 +1,7 @@
 import { checkText } from '../check/text-checks.ts';
 import { cutProblems } from '../problems/cut-problems.ts';
 import type { Problem } from '../problems/problem.ts';
+import { toldOnce } from '../problems/told-once.ts';
 import { limits } from '../source/limits.ts';
 import { readJsonSource, readSource } from '../source/read-source.ts';
 import type { SourceDocument } from '../source/source.ts';
@@ -66,10 +67,7 @@ export async function gather(
       problems.push(...ofFile);
       continue;
     }
-    const reported = new Set(ofFile.map(({ code, line }) => `${code} ${line}`));
-    const understood = add(gathered, place, source).filter(
-      ({ code, line }) => code !== 'forbidden-character' || !reported.has(`${code} ${line}`),
-    );
+    const understood = toldOnce(ofFile, add(gathered, place, source));
     const ofText = checkText(source, place.kind === 'entry');
     problems.push(...cutProblems(source, [...ofFile, ...understood, ...ofText]));
   }
