@@ -1,5 +1,5 @@
 import type { Element, Root as Html } from 'hast';
-import type { Parent, Root as Text } from 'mdast';
+import type { Heading, Parent, Root as Text } from 'mdast';
 import rehypeSanitize, { defaultSchema, type Options as Schema } from 'rehype-sanitize';
 import rehypeStringify from 'rehype-stringify';
 import { remark } from 'remark';
@@ -31,15 +31,15 @@ const deepestHeading = 6;
  */
 function shiftHeadings(shift: number) {
   return () => (tree: Text) => {
-    const depths = new Set<number>();
-    visit(tree, 'heading', ({ depth }) => {
-      depths.add(depth);
-    });
-    const levels = [...depths].sort((a, b) => a - b);
+    const headings: Heading[] = [];
     visit(tree, 'heading', (heading) => {
+      headings.push(heading);
+    });
+    const levels = [...new Set(headings.map(({ depth }) => depth))].sort((a, b) => a - b);
+    for (const heading of headings) {
       const level = levels.indexOf(heading.depth) + 1 + shift;
       heading.depth = Math.min(deepestHeading, level) as typeof heading.depth;
-    });
+    }
   };
 }
 

@@ -19,7 +19,7 @@ export function readMarkdown(text: string): ReadMarkdown {
   const long = tooMuchToRead(text);
   if (long !== null) return { tree: null, tooMuch: long };
   const tree = markdown.parse(text);
-  const grown = tooMuchToShow(tree);
+  const grown = mayGrow(text) ? tooMuchToShow(tree) : null;
   return grown === null ? { tree, tooMuch: null } : { tree: null, tooMuch: grown };
 }
 

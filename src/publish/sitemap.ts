@@ -1,4 +1,5 @@
-import { readFile, writeFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { addressOf } from './addresses.ts';
 import { xmlText } from './feed/xml-text.ts';
@@ -28,7 +29,7 @@ export async function writeSitemap(
   const listed: string[] = [];
   for (const file of files.filter((one) => one.endsWith('.html')).sort()) {
     const address = `${origin}${base}${addressOf(file).slice(1)}`;
-    const page = await readFile(join(folder, file));
+    const page = readFileSync(join(folder, file));
     if (mayBeFound(page.toString('utf8', 0, page.indexOf('</head>')), address)) listed.push(address);
   }
   await writeFile(join(folder, 'sitemap.xml'), sitemapText(listed.slice(0, mostAddresses)));
