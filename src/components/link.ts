@@ -74,9 +74,9 @@ export function batchPath(batch: string): string {
   return `/rubber/${batch}/`;
 }
 
-/** Site path of what files of a kind may hold; of one field, such as `wing.span`, where it is named. */
-export function schemaPath(kind: string, field: string | null = null): string {
-  return `/schema/${kind}/${field === null ? '' : `#${field}`}`;
+/** Site path of what files of a kind may hold; each field there has its keys as its mark, such as `#wing.span`. */
+export function schemaPath(kind: string): string {
+  return `/schema/${kind}/`;
 }
 
 /** Site path of the JSON Schema of a kind of file. */
