@@ -1,5 +1,5 @@
 import { type Floor, floors, massFloor } from '../quantities/floors.ts';
-import { formatQuantity } from '../quantities/format.ts';
+import { formatQuantity } from '../quantities/format-quantity.ts';
 import { listed, words } from '../words.ts';
 
 /** One line of the table of plain readings: what is measured, and the least ± that is taken for it. */

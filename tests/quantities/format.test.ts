@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatMeasured, formatQuantity, formatSeconds, toUnit } from '../../src/quantities/format.ts';
+import { formatMeasured, formatSeconds, toUnit } from '../../src/quantities/format.ts';
+import { formatQuantity } from '../../src/quantities/format-quantity.ts';
 import { parseQuantity } from '../../src/quantities/parse.ts';
 import type { Unit } from '../../src/quantities/units.ts';
 import { units } from '../../src/quantities/units.ts';

@@ -2,7 +2,7 @@ import { fieldName } from '../../entries/problems/field-name.ts';
 import { problemAt } from '../../entries/problems/make-problem.ts';
 import { pathOfSetup } from '../../entries/source/path-of-setup.ts';
 import { isPresent } from '../../figures/figure.ts';
-import { formatQuantity } from '../../quantities/format.ts';
+import { formatQuantity } from '../../quantities/format-quantity.ts';
 import type { CrossCheck } from './cross-check.ts';
 
 /** What measuring strip with a rule and a gauge explains; common practice, no source. */

@@ -1,4 +1,4 @@
-import { formatQuantity } from '../../quantities/format.ts';
+import { formatQuantity } from '../../quantities/format-quantity.ts';
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';

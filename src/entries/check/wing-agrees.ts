@@ -1,5 +1,5 @@
 import { type PlanformPanel, projectedArea, projectedSpan } from '../../airframe/planform.ts';
-import { formatQuantity } from '../../quantities/format.ts';
+import { formatQuantity } from '../../quantities/format-quantity.ts';
 import type { Kind, Quantity } from '../../quantities/quantity.ts';
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';

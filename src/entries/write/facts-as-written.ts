@@ -1,7 +1,7 @@
 import { figureDefinition } from '../../figures/registry.ts';
 import { kindOfFigure } from '../../figures/unit-kind.ts';
 import type { RuledValue } from '../../model/ruling.ts';
-import { formatQuantity } from '../../quantities/format.ts';
+import { formatQuantity } from '../../quantities/format-quantity.ts';
 import type { Plain } from '../source/source.ts';
 
 /**
