@@ -5,6 +5,7 @@ npm run new -- flight <challenge>/<entry> [options]     a flight, written into t
 npm run new -- setup <challenge>/<entry> [options]      what was changed on an aircraft, likewise
 npm run new -- challenge <challenge> [options]          the rules of a challenge
 npm run new -- rubber <batch> [options]                 a batch of rubber strip
+npm run new -- site <folder> [options]                  a club's own folder: content, checks, publishing
 
 Writes a new file of the content folder, or a flight or a setup into one that is there, and says what \`check\` says of it. At a
 terminal it asks for what is missing. No file is ever written over, and nothing is written that cannot be read.
@@ -21,6 +22,7 @@ const kinds: Readonly<Record<string, () => Promise<Maker>>> = {
   setup: async () => (await import('./new/setup.ts')).newSetup,
   challenge: async () => (await import('./new/challenge.ts')).newChallenge,
   rubber: async () => (await import('./new/rubber.ts')).newRubber,
+  site: async () => (await import('./new/site.ts')).newSite,
 };
 
 /** Begins something new in a content folder; gives the exit code. */
