@@ -1,4 +1,3 @@
-import { acceptedText } from '../../entries/describe/accepted-text.ts';
 import type { Path } from '../../entries/source/source.ts';
 import { enter as say } from '../../words/enter.ts';
 import { Html, html } from '../compare/html.ts';
@@ -154,9 +153,9 @@ function lines(control: Extract<Control, { kind: 'lines' }>): Html {
 }
 
 function named(control: Extract<Control, { kind: 'named' }>, unfolded: Unfolded): Html {
-  const { path, field, rows, form } = control;
+  const { path, field, rows } = control;
   const id = idOf(path, 'new');
-  return html`<fieldset class="parts" ${data(path)}><legend>${field.title}</legend>${help(control, false)}${room(path)}<div class="fields">${rows.map((row) => controlMarkup(row, unfolded))}</div><div class="new-name" ${data(path, 'name')}><label>${say.name}<input type="text" id="${id}-name" autocomplete="off"></label><label>${say.value}<input type="text" id="${id}-value" autocomplete="off" title="${acceptedText(form)}"></label><button type="button" id="${id}" ${data(path, 'add-named')}>${say.addNamed(field.title)}</button></div></fieldset>`;
+  return html`<fieldset class="parts" ${data(path)}><legend>${field.title}</legend>${help(control, false)}${room(path)}<div class="fields">${rows.map((row) => controlMarkup(row, unfolded))}</div><div class="new-name" ${data(path, 'name')}><label>${say.name}<input type="text" id="${id}-name" autocomplete="off"></label><label>${say.value}<input type="text" id="${id}-value" autocomplete="off"></label><button type="button" id="${id}" ${data(path, 'add-named')}>${say.addNamed(field.title)}</button></div></fieldset>`;
 }
 
 /** Parts of so many fields or fewer stand open at once. */

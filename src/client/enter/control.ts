@@ -29,7 +29,7 @@ export type Control =
   /** Any number of such groups. */
   | (At & { readonly kind: 'items'; readonly items: readonly Group[]; readonly most: number | null })
   /** Texts under names of the builder's own. */
-  | (At & { readonly kind: 'named'; readonly form: TextForm; readonly rows: readonly Control[] })
+  | (At & { readonly kind: 'named'; readonly rows: readonly Control[] })
   /** What stands in the text in a shape that has no fields here: shown, and changed in the text. */
   | (At & { readonly kind: 'odd' });
 

@@ -130,7 +130,7 @@ function named(at: At, others: Shape, written: Plain | undefined, begun: Begun):
       begun,
     ),
   );
-  return { ...at, kind: 'named', form: others, rows };
+  return { ...at, kind: 'named', rows };
 }
 
 function odd({ path, field }: At): Control {
