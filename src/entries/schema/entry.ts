@@ -91,7 +91,7 @@ export const entry = fields({
   name: shortText().meta({ title: 'Name', description: 'Of the aircraft', example: 'Reedling' }),
   builder: oneOrMany(builder, 1).meta({
     title: 'Builder',
-    description: 'A handle, a map with handle, name and club, or a list of them for a team',
+    description: 'Who built it: a handle, alone or with name and club; a list for a team',
     example: '{ handle: amarsh, name: A. Marsh, club: Fenside Flyers }',
   }),
   entered: date()

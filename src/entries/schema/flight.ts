@@ -41,7 +41,7 @@ const weather = fields({
     .meta({ title: 'Elevation', description: 'Of the flying place above the sea', example: '4 m' })
     .optional(),
   surface: text()
-    .meta({ title: 'Surface', description: 'Of the flying place: dry, wet, snow …', example: 'dry' })
+    .meta({ title: 'Surface', description: 'Of the flying place, such as dry, wet or snow', example: 'dry' })
     .optional(),
 });
 
@@ -80,7 +80,7 @@ export const flight = fields({
   }),
   date: moment().meta({
     title: 'Date',
-    description: 'The calendar date at the flying place; or with time and offset: 2027-05-09 18:40+01:00',
+    description: 'The calendar date at the flying place, with or without the time of day',
     example: '2027-05-09',
   }),
   watches: z
@@ -114,7 +114,11 @@ export const flight = fields({
     })
     .optional(),
   launch: word(launchWords)
-    .meta({ title: 'Launch', description: 'How it was launched', example: 'hand' })
+    .meta({
+      title: 'Launch',
+      description: 'How it was launched; by hand where nothing is said',
+      example: 'hand',
+    })
     .optional(),
   'launch-height': quantity(flightFields['launch-height'])
     .meta({

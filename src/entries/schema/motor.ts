@@ -166,7 +166,7 @@ export const motor = fields({
   side: word(['left', 'right'])
     .meta({
       title: 'Side',
-      description: 'Where these motors sit on one side only, which, seen from behind',
+      description: 'Which side, seen from behind, where these motors sit on one side only',
       example: 'left',
     })
     .optional(),

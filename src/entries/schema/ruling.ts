@@ -11,7 +11,8 @@ import { word } from './word-field.ts';
 
 const verdict = word(['accepted', 'refused', 'void']).meta({
   title: 'Verdict',
-  description: 'accepted, refused, or void: struck in the air or spoilt by a helper, costs no allowance',
+  description:
+    'What was decided; void is a flight that was struck in the air or spoilt by a helper, and costs no allowance',
   example: 'accepted',
 });
 
