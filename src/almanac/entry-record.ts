@@ -27,10 +27,8 @@ export function recordEntry({ read, contender, figures }: Entrant, judged: Judge
   const best = flights.find(({ flight }) => flight.number === standsFor);
   const flown = best === undefined ? null : { flight: best.flight, official: best.judged.official };
   const headline = whenAsked(() => figures.headline(flown, judged.headlineSetup));
-  const account = whenAsked(() => figures.energyAccount(flown, judged.headlineSetup));
-  const stretches = whenAsked(() => figures.stretchesAtLaunch(flown, judged.headlineSetup));
+  const account = whenAsked(() => figures.account(flown, judged.headlineSetup));
   const ballasts = whenAsked(() => figures.noseBallasts(judged.headlineSetup));
-  const parts = whenAsked(() => figures.timeParts(flown, judged.headlineSetup));
   const html = whenAsked(() => textOfSection(entry.body));
   return {
     entry,
@@ -46,13 +44,13 @@ export function recordEntry({ read, contender, figures }: Entrant, judged: Judge
       return ballasts();
     },
     get energyAccount() {
-      return account();
+      return account().energy;
     },
     get stretchesAtLaunch() {
-      return stretches();
+      return account().stretches;
     },
     get timeParts() {
-      return parts();
+      return account().parts;
     },
     flights,
     logs: read.logs,

@@ -1,12 +1,10 @@
-import { type EnergyAccount, energyAccount } from '../figures/energy-account.ts';
 import { evaluate } from '../figures/evaluate.ts';
-import type { Figure, FigureSet } from '../figures/figure.ts';
+import type { FigureSet } from '../figures/figure.ts';
+import { type FlightAccount, flightAccount } from '../figures/flight-account.ts';
 import { inspectedSetups } from '../figures/inspect.ts';
 import { type NoseBallast, noseBallasts } from '../figures/nose-ballasts.ts';
-import { stretchesAtLaunch } from '../figures/stretch-at-launch.ts';
 import type { Subject } from '../figures/subject.ts';
 import { thrownGlides } from '../figures/thrown-glides.ts';
-import { type TimeParts, timeParts } from '../figures/time-parts.ts';
 import type { Batch } from '../model/batch.ts';
 import type { BenchLogs } from '../model/bench-log.ts';
 import type { Entry, Flight } from '../model/entry.ts';
@@ -25,12 +23,8 @@ export interface FiguresOfEntry {
   readonly headline: (flown: Flown | null, setup: string | null) => FigureSet;
   /** The nose ballast for the usual static margins. */
   readonly noseBallasts: (setup: string | null) => readonly NoseBallast[];
-  /** Where the energy of a flight went. */
-  readonly energyAccount: (flown: Flown | null, setup: string | null) => EnergyAccount;
-  /** How far the rubber of each kind of motor is stretched at launch. */
-  readonly stretchesAtLaunch: (flown: Flown | null, setup: string | null) => readonly Figure[];
-  /** What the time of a flight is made of. */
-  readonly timeParts: (flown: Flown | null, setup: string | null) => TimeParts;
+  /** Where the energy of a flight went, how far its rubber was stretched, what its time is made of. */
+  readonly account: (flown: Flown | null, setup: string | null) => FlightAccount;
 }
 
 interface Flown {
@@ -99,9 +93,7 @@ export function figuresOfEntry(
     flight,
     headline: (flown, id) => together(model(id), flight(flown, id)),
     noseBallasts: (id) => noseBallasts(subject(inspections, id, null, null)),
-    energyAccount: (flown, id) => energyAccount(asFlown(flown, id)),
-    stretchesAtLaunch: (flown, id) => stretchesAtLaunch(asFlown(flown, id)),
-    timeParts: (flown, id) => timeParts(asFlown(flown, id)),
+    account: (flown, id) => flightAccount(asFlown(flown, id)),
   };
 }
 

@@ -6,9 +6,14 @@ import type { Basis } from './figure.ts';
  * measurements of the builder. Exact numbers say nothing either way.
  */
 export function basisOf(origins: Iterable<Origin>, assumed: boolean): Basis {
-  const seen = new Set(origins);
-  if (assumed || seen.has('assumed')) return 'partly assumed';
-  if (seen.has('logged')) return 'logged';
-  if (seen.has('inspected') && !seen.has('measured')) return 'inspected';
-  return 'measured';
+  if (assumed) return 'partly assumed';
+  let [logged, inspected, measured] = [false, false, false];
+  for (const origin of origins) {
+    if (origin === 'assumed') return 'partly assumed';
+    if (origin === 'logged') logged = true;
+    if (origin === 'inspected') inspected = true;
+    if (origin === 'measured') measured = true;
+  }
+  if (logged) return 'logged';
+  return inspected && !measured ? 'inspected' : 'measured';
 }

@@ -1,8 +1,8 @@
 import { gravity } from '../flight/gravity.ts';
 import { powerToStayUp } from '../flight/prediction.ts';
 import type { Reader } from './definition.ts';
+import { type DerivedNumbers, evaluateTogether } from './derived-numbers.ts';
 import { readEnergyLeft } from './energy-left.ts';
-import { type DerivedNumber, evaluateDerived } from './evaluate.ts';
 import { type Figure, isPresent } from './figure.ts';
 import { readSinkAsFlown } from './glide-readings.ts';
 import { readHeightAboveLanding } from './launch-readings.ts';
@@ -23,17 +23,19 @@ export type EnergyAccount = ReadonlyMap<EnergyItem, Figure>;
 
 /** The account, with uncertainty by the same law as every figure. Each item is absent with its reason where an input is missing. */
 export function energyAccount(subject: Subject): EnergyAccount {
-  const figures = evaluateDerived(
-    subject,
-    energyItems.map(
-      (item): DerivedNumber => ({
-        id: `account-${item}`,
-        unit: 'J',
-        compute: (from) => readings[item](from, subject),
-      }),
-    ),
-  );
-  return new Map(energyItems.map((item, index) => [item, figures[index]!]));
+  return evaluateTogether(subject, energyNumbers(subject));
+}
+
+/** What the account is worked out of, to be evaluated along with other numbers. */
+export function energyNumbers(subject: Subject): DerivedNumbers<EnergyAccount> {
+  return {
+    numbers: energyItems.map((item) => ({
+      id: `account-${item}`,
+      unit: 'J',
+      compute: (from) => readings[item](from, subject),
+    })),
+    from: (figures) => new Map(energyItems.map((item, index) => [item, figures[index]!])),
+  };
 }
 
 /** Why there is no account; null where every item could be worked out. */

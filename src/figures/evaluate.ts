@@ -94,9 +94,10 @@ function run(
   motorCount: number,
   assumed: Defaults,
 ): FigureSet {
+  const ofAnyMotor = new Set(ofMotors);
   const find = taskFinder(
     bindTask,
-    (definition) => definition.scope === 'motor' || ofMotors.includes(definition),
+    (definition) => definition.scope === 'motor' || ofAnyMotor.has(definition),
     motorCount,
   );
   const places = Array.from({ length: motorCount }, (_, motor) => motor);

@@ -102,7 +102,7 @@ export function toFigure(node: Node): Figure {
   if (node.absent !== null) return { id, unit, absent: node.absent };
   const { u, shares } = rootSum(node.contributions);
   if (!Number.isFinite(u)) return { id, unit, absent: 'has no finite uncertainty from what is stated' };
-  const origins = [...node.inputs].map((input) => input.quantity.origin);
+  const origins = Array.from(node.inputs, ({ quantity }) => quantity.origin);
   return {
     id,
     unit,

@@ -1,5 +1,5 @@
 import { stretchAtShare } from '../rubber/stretch-energy.ts';
-import { evaluateDerived } from './evaluate.ts';
+import { type DerivedNumbers, evaluateTogether } from './derived-numbers.ts';
 import type { Figure } from './figure.ts';
 import { batchOf } from './skein-readings.ts';
 import { readBreakStretch } from './stretch-model.ts';
@@ -10,11 +10,15 @@ import { numberedMotors, type Subject } from './subject.ts';
  * wound. It says where on the stretch curve of its batch a skein works. Absent with its reason where that is not known.
  */
 export function stretchesAtLaunch(subject: Subject): readonly Figure[] {
-  return evaluateDerived(
-    subject,
-    numberedMotors(subject.design).map((motor) => ({
+  return evaluateTogether(subject, stretchNumbers(subject));
+}
+
+/** What the stretches are worked out of, to be evaluated along with other numbers. */
+export function stretchNumbers(subject: Subject): DerivedNumbers<readonly Figure[]> {
+  return {
+    numbers: numberedMotors(subject.design).map((motor) => ({
       id: 'stretch-at-launch',
-      unit: '1' as const,
+      unit: '1',
       compute: (from) => {
         const batch = batchOf(subject, motor);
         const share = from.motorFigure('wound-share', motor.index);
@@ -24,5 +28,6 @@ export function stretchesAtLaunch(subject: Subject): readonly Figure[] {
         );
       },
     })),
-  );
+    from: (figures) => figures,
+  };
 }

@@ -1,7 +1,7 @@
 import { gravity } from '../flight/gravity.ts';
 import type { Reader } from './definition.ts';
+import { type DerivedNumbers, evaluateTogether } from './derived-numbers.ts';
 import { readEnergyLeft } from './energy-left.ts';
-import { evaluateDerived } from './evaluate.ts';
 import type { Figure } from './figure.ts';
 import { applied, equals, fraction, minus, product, sum, symbol } from './formula.ts';
 import { by, type FormulaLine, where } from './formula-line.ts';
@@ -27,13 +27,20 @@ export interface TimeParts {
 
 /** The parts of the flight a subject is of; they multiply to its time, since the energy use is worked out from it. */
 export function timeParts(subject: Subject): TimeParts {
-  const [time, use, height, sink] = evaluateDerived(subject, [
-    { id: 'flown-time', unit: 's', compute: (from) => from.figure('best-time') },
-    { id: 'flown-use', unit: '1', compute: (from) => from.figure('energy-use') },
-    { id: 'flown-height', unit: 'm', compute: (from) => readEnergyHeight(from, subject) },
-    { id: 'flown-sink', unit: 'm/s', compute: (from) => readSinkAsFlown(from, subject) },
-  ]);
-  return { time: time!, use: use!, height: height!, sink: sink! };
+  return evaluateTogether(subject, timePartNumbers(subject));
+}
+
+/** What the parts are worked out of, to be evaluated along with other numbers. */
+export function timePartNumbers(subject: Subject): DerivedNumbers<TimeParts> {
+  return {
+    numbers: [
+      { id: 'flown-time', unit: 's', compute: (from) => from.figure('best-time') },
+      { id: 'flown-use', unit: '1', compute: (from) => from.figure('energy-use') },
+      { id: 'flown-height', unit: 'm', compute: (from) => readEnergyHeight(from, subject) },
+      { id: 'flown-sink', unit: 'm/s', compute: (from) => readSinkAsFlown(from, subject) },
+    ],
+    from: ([time, use, height, sink]) => ({ time: time!, use: use!, height: height!, sink: sink! }),
+  };
 }
 
 function readEnergyHeight(from: Reader, subject: Subject): number {
