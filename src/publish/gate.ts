@@ -140,7 +140,7 @@ function linksOfStyle(css: string): ReadonlySet<string> {
 
 function faultsOfPage(file: string, bytes: Buffer, links: LinkFollower, written: WrittenText): GateFault[] {
   // One letter for each byte: to make a text of every page would take as long as all the looking.
-  const letters = bytes.latin1Slice();
+  const letters = bytes.toString('latin1');
   const broken = links.brokenOn(file, glanceAt(letters));
   const suspicious = notText.test(letters);
   if (broken.size === 0 && !suspicious) return [];
