@@ -85,6 +85,11 @@ export const enter = {
   such: (example: string) => `Such as ${example.length > 20 ? example : example.replaceAll(' ', '\u00a0')}`,
   none: 'not said',
   choose: 'choose one',
+  /** What a field takes here besides what its description says, by its key. */
+  besides: {
+    pitch: 'A blade angle is typed with its radius: 28°\u00a0at\u00a0110\u00a0mm',
+    handle: 'If you have entered before, use the same one again',
+  } as Readonly<Record<string, string>>,
   anotherOf: (title: string) => `${title}, another`,
   nthOf: (title: string, number: number) => `${title}, number ${number}`,
   word: (key: string, word: string) => valueWords[key]?.[word] ?? word.replaceAll('-', ' '),
@@ -107,14 +112,11 @@ export const enter = {
   addNamed: (title: string) => `Add to ${title.toLowerCase()}`,
   odd: 'This stands in the text in a way that has no fields here. Change it in the text below.',
   understood: 'read as',
-  pitchAngle: 'A blade angle with its radius is written in the text: { angle: 28°, at: 110 mm }',
 
   junior:
     'A junior is shown by the handle alone: leave name and club empty, choose a handle that gives nobody away, and let an adult hand the file in. Publish no name, school, club, home field, face, voice or account of theirs, also not in videos and file names.',
-  handleHelp: 'If you have entered before, use the same handle again.',
 
   side: 'What it comes to',
-  mend: 'To mend',
   left: (mistakes: number, gaps: number, doubts: number) =>
     [
       ...(mistakes === 0 ? [] : [`${mistakes} to mend`]),

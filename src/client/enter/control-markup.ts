@@ -77,7 +77,9 @@ function name({ field }: At): Html {
 function help({ path, field }: At, withExample = true): Html {
   const example = field.example.replace(/^"(.*)"$/, '$1').replace(/^\[(.*)\]$/, '$1');
   const isPlain = withExample && !/^[[{]/.test(example) && example !== '';
-  const text = [field.description, isPlain ? say.such(example) : ''].filter((part) => part !== '').join('. ');
+  const besides = say.besides[String(path.at(-1))] ?? '';
+  const parts = [field.description, isPlain ? say.such(example) : '', besides];
+  const text = parts.filter((part) => part !== '').join('. ');
   return text === '' ? nothing : html`<p class="help" id="${idOf(path, 'help')}">${text}</p>`;
 }
 

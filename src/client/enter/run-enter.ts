@@ -65,6 +65,7 @@ export function runEnter(form: HTMLFormElement): void {
 
   function take(draft: Draft, from: From): void {
     state = entered(draft, state.readable);
+    tell('');
     part('.kept-told').textContent = store.keep(draft) ? say.draftNone : say.draftRefused;
     show(from);
   }

@@ -1,4 +1,5 @@
 import type { Path, Plain } from '../../entries/source/source.ts';
+import { withBladeAngle } from './blade-angle.ts';
 
 /** What stands in a field of the page, as it is to be written; null as value for nothing. */
 export interface TypedIn {
@@ -26,5 +27,6 @@ export function typedIn(field: Element, form: ParentNode): TypedIn | null {
   if (field instanceof HTMLInputElement && field.type === 'checkbox')
     return { path, value: field.checked ? field.value : null };
   const written = field.value.replace(/\s+/g, ' ').trim();
-  return { path, value: written === '' ? null : written };
+  if (written === '') return { path, value: null };
+  return { path, value: path.at(-1) === 'pitch' ? withBladeAngle(written) : written };
 }
