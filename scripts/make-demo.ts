@@ -13,6 +13,7 @@ import { demoLogs } from './demo/demo-logs.ts';
 import { benchPictures, encoded, planPictures } from './demo/demo-pictures.ts';
 import { contentFolder } from './folders/content-folder.ts';
 import { generatorVersion } from './folders/generator-version.ts';
+import { seeds } from './new/site/seeded-files.ts';
 import { runCommand } from './terminal/command-line.ts';
 
 /** The demo's closed seasons, and the day on which the result of each was frozen. */
@@ -21,21 +22,29 @@ const closedSeasons = [
   { challenge: 'hall-thread-2026', closed: '2026-04-22' },
 ] as const;
 
+/** Pages of every new club that the demo shows too, and what the demo called one before. */
+const seededPages = [
+  { page: 'field-safety', formerly: null },
+  { page: 'glossary', formerly: 'words-of-the-shed' },
+  { page: 'how-to-measure', formerly: null },
+] as const;
+
 const help = `npm run make-demo -- [--content DIR]
 
-Makes what the demo's people did not write: drawings, bench logs, the seals and facts of the rulings, and the frozen
-results of the closed seasons. What it makes is committed; it is needed again only where the demo itself changes.
+Makes what the demo's people did not write: drawings, bench logs, the pages it shares with every new club, the seals and
+facts of the rulings, and the frozen results of the closed seasons. What it makes is committed; it is needed again only where the demo itself changes.
 
   --content DIR   the demo's folder (else content)`;
 
 const command = { name: 'make-demo', help, options: { content: 'value' }, takes: null } as const;
 
-/** Makes the demo's drawings, logs, seals and frozen results; gives the exit code. */
+/** Makes the demo's drawings, logs, shared pages, seals and frozen results; gives the exit code. */
 export function main(argv: readonly string[]): Promise<number> {
   return runCommand(command, argv, async (values) => {
     const content = contentFolder(values.content, command.name);
     await writeLogs(content);
     await writePictures(content);
+    await writePages(content);
     await writeSeals(content);
     for (const season of closedSeasons) await writeFrozenResult(content, season);
     return 0;
@@ -57,6 +66,18 @@ async function writePictures(content: string): Promise<void> {
   });
   for (const [file, draw] of Object.entries({ ...benchPictures, ...plans }))
     await write(content, file, await encoded(draw(), file));
+}
+
+/** One text on measuring, not two: whoever mends it mends the seed. */
+async function writePages(content: string): Promise<void> {
+  for (const { page, formerly } of seededPages) {
+    const file = `pages/${page}.md`;
+    const seed = await readFile(join(seeds, 'common/content', file), 'utf8');
+    const changes = formerly === null ? [] : [{ do: 'set', at: ['formerly'], value: [formerly] } as const];
+    const shared = rewrite(file, seed, changes);
+    if (!shared.ok) throw new Error(shared.why);
+    await write(content, file, shared.text);
+  }
 }
 
 async function writeSeals(content: string): Promise<void> {
