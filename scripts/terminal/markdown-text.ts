@@ -30,7 +30,7 @@ export function inText(text: string): string {
     .replaceAll('@', '@&#8203;')
     .replaceAll('\\#', '\\#&#8203;')
     .replaceAll('://', ':&#8203;//')
-    .replaceAll(/\bwww\./gi, '$&&#8203;');
+    .replaceAll(/(w)(ww\.)/gi, '$1&#8203;$2');
 }
 
 function short(text: string, most = longest): string {

@@ -81,7 +81,7 @@ export const review = {
     figure: 'Figure',
     before: 'Before',
     after: 'Now',
-    read: 'Understood as',
+    read: 'Understood',
     score: 'Score',
     flight: 'Flight',
     date: 'Flown',
