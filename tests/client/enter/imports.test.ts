@@ -13,10 +13,11 @@ function reached(start: string): { readonly files: Set<string>; readonly package
     if (files.has(file)) continue;
     files.add(file);
     const code = readFileSync(file, 'utf8').replace(/\/\*[\s\S]*?\*\/|^\s*\/\/.*$/gm, '');
-    for (const [, clause = '', target = ''] of code.matchAll(
-      /\b(?:import|export)\b([^;'"]*?)(?:from\s*|\(\s*)?'([^']+)'/g,
+    for (const [, clause = '', from, alone, lazy] of code.matchAll(
+      /^(?:import|export) ([\w*{][^;=()]*?) from '([^']+)'|^import '([^']+)'|\bimport\('([^']+)'\)/gm,
     )) {
-      if (/^\s*type\b/.test(clause)) continue;
+      if (clause.startsWith('type ')) continue;
+      const target = from ?? alone ?? lazy ?? '';
       if (target.startsWith('.')) waiting.push(resolve(dirname(file), target));
       else packages.add(target);
     }
