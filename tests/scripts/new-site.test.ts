@@ -144,6 +144,19 @@ describe('a club of which little is known', () => {
 });
 
 describe('new site', () => {
+  it.each([
+    ['gitlab', 'https://gitlab.com/hollow-ridge/duration', ['.gitlab-ci.yml', '.gitlab']],
+    ['forgejo', 'https://git.hollow-ridge.example/air/duration', ['.forgejo']],
+  ])('writes what a repository on %s needs, and nothing of another forge', async (kind, repository, own) => {
+    const { code } = await make(kind, ...said, '--repository', repository, '--kind', kind);
+    expect(code).toBe(0);
+    const hidden = readdirSync(join(folder, kind)).filter((name) => name.startsWith('.'));
+    expect(hidden.sort()).toEqual(['.gitignore', ...own].sort());
+    const almanac = await readAlmanac({ content: join(folder, kind, 'content'), now: `${now}T00:00:00Z` });
+    expect(almanac.problems).toEqual([]);
+    expect(almanac.site.repository).toEqual({ kind, url: repository, branch: 'main' });
+  });
+
   it('writes nothing but a list on a dry run', async () => {
     const { code, out } = await make('dry', '--dry-run', ...said);
     expect(code).toBe(0);
