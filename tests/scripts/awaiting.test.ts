@@ -3,7 +3,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { run } from './small-club.ts';
+import { call } from './called.ts';
 
 // Expected values are read off the files of the demo by eye and worked out by hand beside each check; no source outside.
 
@@ -39,7 +39,7 @@ function edit(file: string, from: string | RegExp, to: string): void {
 }
 
 async function told(challenge = 'slow-thread-2026'): Promise<string> {
-  const { code, out, error } = await run('awaiting', [challenge, '--content', content, '--now', at]);
+  const { code, out, error } = await call('awaiting', [challenge, '--content', content, '--now', at]);
   expect(error).toBe('');
   expect(code).toBe(0);
   return out;
@@ -123,7 +123,7 @@ describe('npm run awaiting', () => {
   });
 
   it('says 2 for a challenge that is not there, and names the nearest', async () => {
-    const { code, error } = await run('awaiting', ['slow-thred-2026', '--content', content, '--now', at]);
+    const { code, error } = await call('awaiting', ['slow-thred-2026', '--content', content, '--now', at]);
     expect(code).toBe(2);
     expect(error).toContain('Did you mean "slow-thread-2026"?');
   });

@@ -2,12 +2,13 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { call } from './called.ts';
 import { entryText, run, writeSmallClub } from './small-club.ts';
 
 let folder = '';
 const content = () => join(folder, 'club');
 const mothFile = () => join(content(), 'entries/summer/moth/entry.md');
-const check = (...args: string[]) => run('check', ['--content', content(), '--now', '2027-06-01', ...args]);
+const check = (...args: string[]) => call('check', ['--content', content(), '--now', '2027-06-01', ...args]);
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'last-turn-check-'));
@@ -73,7 +74,7 @@ describe('check on a folder with a mistake', () => {
   });
 
   it('finds the content folder around a path', async () => {
-    const { code, out } = await run('check', [mothFile(), '--now', '2027-06-01']);
+    const { code, out } = await call('check', [mothFile(), '--now', '2027-06-01']);
     expect({ code, last: out.trimEnd().split('\n').at(-1) }).toEqual({
       code: 1,
       last: 'Checked 1 entry, 1 left out, 1 error.',
@@ -99,37 +100,48 @@ describe('a wrong use of check', () => {
   });
 
   it('says where it looked for the content', async () => {
-    const { code, error } = await run('check', ['--content', join(folder, 'none')]);
+    const { code, error } = await call('check', ['--content', join(folder, 'none')]);
     expect(code).toBe(2);
     expect(error).toContain(`There is no content folder ${join(folder, 'none')}.`);
   });
 
   it('asks for --now where no commit says when', async () => {
-    const { code, error } = await run('check', ['--content', content()]);
+    const { code, error } = await call('check', ['--content', content()]);
     expect(code).toBe(2);
     expect(error).toContain('Say it with --now');
   });
 });
 
 describe('--help', () => {
-  it.each(['build', 'check', 'dev', 'figures', 'format', 'lint', 'speed', 'test'])(
-    'of %s ends with 0',
-    async (name) => {
-      const { code, out } = await run(name, ['--help']);
-      expect(code).toBe(0);
-      expect(out).toMatch(new RegExp(`^npm (run )?${name}`));
-    },
-  );
+  // Each in a process of its own, as npm starts it; the other tests of a command may call it where they are.
+  it.each([
+    'awaiting',
+    'build',
+    'check',
+    'close',
+    'compare-rules',
+    'dev',
+    'figures',
+    'format',
+    'lint',
+    'ruling',
+    'speed',
+    'test',
+  ])('of %s ends with 0', async (name) => {
+    const { code, out } = await run(name, ['--help']);
+    expect(code).toBe(0);
+    expect(out).toMatch(new RegExp(`^npm (run )?${name}`));
+  });
 
   it('and an unknown option end every command', async () => {
     for (const name of ['build', 'dev', 'figures', 'format', 'lint', 'speed', 'test'])
-      expect((await run(name, ['--nonsense'])).code, name).toBe(2);
+      expect((await call(name, ['--nonsense'])).code, name).toBe(2);
   });
 });
 
 describe('figures', () => {
   it('prints every figure with its u and what it rests on', async () => {
-    const { code, out } = await run('figures', [join(content(), 'entries/summer/lantern/entry.md')]);
+    const { code, out } = await call('figures', [join(content(), 'entries/summer/lantern/entry.md')]);
     expect(code).toBe(0);
     expect(out).toMatch(/^Lantern \(summer\/lantern\), as first written\n/);
     // (168 g + 24.2 g) / (1.80 m × 0.150 m) = 192.2 g / 27.0 dm2 = 7.119 g/dm2, by hand.
@@ -138,7 +150,7 @@ describe('figures', () => {
   });
 
   it('gives them as JSON in SI', async () => {
-    const { out } = await run('figures', [join(content(), 'entries/summer/lantern'), '--format', 'json']);
+    const { out } = await call('figures', [join(content(), 'entries/summer/lantern'), '--format', 'json']);
     const { figures, flights } = JSON.parse(out);
     // 1.80 m as written; the SI unit of length is the metre.
     expect(figures.span).toMatchObject({ value: 1.8, unit: 'm', basis: 'measured', assumptions: [] });
@@ -146,7 +158,7 @@ describe('figures', () => {
   });
 
   it('refuses what is no entry', async () => {
-    expect(await run('figures', [join(content(), 'site.md')])).toMatchObject({ code: 2 });
-    expect(await run('figures', [])).toMatchObject({ code: 2 });
+    expect(await call('figures', [join(content(), 'site.md')])).toMatchObject({ code: 2 });
+    expect(await call('figures', [])).toMatchObject({ code: 2 });
   });
 });

@@ -2,7 +2,8 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
-import { entryText, run, writeSmallClub } from './small-club.ts';
+import { call } from './called.ts';
+import { entryText, writeSmallClub } from './small-club.ts';
 
 // The small club's challenge closes on 30 September 2027 and says nothing of handing in, protests or a final day.
 const parent = mkdtempSync(join(tmpdir(), 'last-turn-close-'));
@@ -16,7 +17,7 @@ beforeEach(async () => {
 });
 afterAll(() => rmSync(parent, { recursive: true, force: true }));
 
-const close = (...args: string[]) => run('close', ['--content', club, ...args]);
+const close = (...args: string[]) => call('close', ['--content', club, ...args]);
 const result = () => join(club, 'results/summer.json');
 
 function write(file: string, text: string): void {
@@ -68,7 +69,7 @@ describe('close', () => {
     expect(again.code).toBe(2);
     expect(again.error).toContain('The result of summer is frozen already');
     expect(readFileSync(result(), 'utf8')).toBe(text);
-    const { out } = await run('check', ['--content', club, '--now', '2027-11-01', '--format', 'json']);
+    const { out } = await call('check', ['--content', club, '--now', '2027-11-01', '--format', 'json']);
     expect(JSON.parse(out).problems).toEqual([]);
   });
 

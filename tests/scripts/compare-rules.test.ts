@@ -2,12 +2,13 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { run, writeSmallClub } from './small-club.ts';
+import { call } from './called.ts';
+import { writeSmallClub } from './small-club.ts';
 
 const demo = resolve(import.meta.dirname, '../../content');
 let folder = '';
 const compare = (...args: string[]) =>
-  run('compare-rules', ['--content', folder, '--now', '2027-06-01', ...args]);
+  call('compare-rules', ['--content', folder, '--now', '2027-06-01', ...args]);
 
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'last-turn-compare-'));
@@ -44,7 +45,7 @@ describe('compare-rules', () => {
   });
 
   it('says of a final challenge that its result is frozen', async () => {
-    const { code, out } = await run('compare-rules', [
+    const { code, out } = await call('compare-rules', [
       'slow-thread-2025',
       ...['--content', demo, '--now', '2026-11-25', '--round', 'down'],
     ]);

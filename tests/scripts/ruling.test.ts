@@ -2,7 +2,8 @@ import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { entryText, run, writeSmallClub } from './small-club.ts';
+import { call } from './called.ts';
+import { entryText, writeSmallClub } from './small-club.ts';
 
 // Everything is ruled in an invented club. What the file must hold is written out by hand from content format 1; the seal
 // of its flight is that of the canonical JSON `{"date":"2027-05-22","number":1,"time":48.3,"turns":400}`, whose SHA-256
@@ -14,7 +15,7 @@ let folder = '';
 const at = (file: string) => join(folder, 'club', file);
 const rulings = () => at('rulings/summer/moth.md');
 const ruling = (...args: string[]) =>
-  run('ruling', ['--content', join(folder, 'club'), '--now', '2027-06-01', ...args]);
+  call('ruling', ['--content', join(folder, 'club'), '--now', '2027-06-01', ...args]);
 const written = () => readFileSync(rulings(), 'utf8');
 const write = (path: string, text: string) => {
   mkdirSync(dirname(path), { recursive: true });
@@ -53,7 +54,7 @@ describe('a flight', () => {
         '"Moth" has place 1, and had none.\n' +
         'Written to rulings/summer/moth.md.\n',
     );
-    const check = await run('check', ['--content', join(folder, 'club'), '--now', '2027-06-01']);
+    const check = await call('check', ['--content', join(folder, 'club'), '--now', '2027-06-01']);
     expect(check.out).toBe('Checked 2 entries, no errors.\n');
   });
 
