@@ -125,8 +125,8 @@ export const enter = {
       ...(doubts === 0 ? [] : [counted(doubts, 'doubt')]),
     ].join(mistakes + gaps === 0 ? ' ' : ' · '),
   inText: (line: number) => `line ${line} of the text`,
-  noDrawingYet:
-    'The drawing and the figures appear once the needed fields are filled in and nothing is left to mend.',
+  noDrawingYet: 'The drawing and the figures appear once the span, a mass and one motor are filled in.',
+  sketch: 'Without what is still to mend or to fill in.',
   limits: (challenge: string) => `What ${challenge} asks of the aircraft`,
   noLimits: 'The rules ask nothing of the aircraft itself.',
   limitMet: 'met',

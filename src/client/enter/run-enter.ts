@@ -87,7 +87,7 @@ export function runEnter(form: HTMLFormElement): void {
     const challenge = site.challenges.find(({ id }) => id === shown.draft.challenge) ?? null;
     const tellLeft = (left: number) => showHandIn({ ...shown, text: shown.draft.text, challenge, left });
     tellLeft(mend.show(shown.now));
-    void showSide(shown.now.entry, challenge);
+    void showSide(shown.draft.text, shown.now, challenge);
     const now = await withWordsChecked(shown.now);
     // Whoever typed on meanwhile is answered by that.
     if (state === shown && now !== shown.now) tellLeft(mend.show(now));

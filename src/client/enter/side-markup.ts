@@ -31,12 +31,18 @@ const shown = [
   'predicted-time',
 ] as const;
 
-/** An entry without mistakes: drawn to scale, held against the rules of its challenge, and its first figures. */
-export function sideMarkup(entry: Entry, site: EnterSite, challenge: EnterChallenge | null): string {
+/** An entry drawn to scale, held against the rules of its challenge, and its first figures. A sketch says that it is one. */
+export function sideMarkup(
+  entry: Entry,
+  isSketch: boolean,
+  site: EnterSite,
+  challenge: EnterChallenge | null,
+): string {
   const { setup, figures } = latestFigures(entry, site.batches);
   const parts = [
+    isSketch ? html`<p class="aside">${say.sketch}</p>` : html``,
     plan(entry.name, setup, figures),
-    challenge === null ? html`` : limits(entry, setup, figures, challenge),
+    challenge === null ? html`` : limits(entry, isSketch, setup, figures, challenge),
     figureList(setup, figures),
   ];
   return html`${parts}`.text;
@@ -65,13 +71,20 @@ function plan(name: string, { design }: Setup, figures: FigureSet): Html {
 }
 
 /** Each condition of the challenge with whether the latest setup meets it; why not, in the words of the verdicts. */
-function limits(entry: Entry, { design }: Setup, figures: FigureSet, challenge: EnterChallenge): Html {
+function limits(
+  entry: Entry,
+  isSketch: boolean,
+  { design }: Setup,
+  figures: FigureSet,
+  challenge: EnterChallenge,
+): Html {
   const junior = entry.builders.every((builder) => builder.junior);
   const rows = challenge.conditions.map((condition, index) => {
     const reason = unmet(condition, { design, junior, figures }, false);
-    const unknown = reason?.includes('cannot be checked') === true;
-    const verdict = reason === null ? say.limitMet : unknown ? say.limitUnknown : say.limitNotMet;
-    const kind = reason === null ? 'met' : unknown ? 'unknown' : 'not-met';
+    // What a sketch says of control or builder may only stand in for them.
+    const unknown = (isSketch && condition.kind === 'fact') || reason?.includes('cannot be checked') === true;
+    const verdict = unknown ? say.limitUnknown : reason === null ? say.limitMet : say.limitNotMet;
+    const kind = unknown ? 'unknown' : reason === null ? 'met' : 'not-met';
     return html`<li class="${kind}"><span>${challenge.sentences[index] ?? ''}</span> <strong>${verdict}</strong>${reason === null ? html`` : html` <span class="aside">${reason}</span>`}</li>`;
   });
   return html`<h3>${say.limits(challenge.title)}</h3>${rows.length === 0 ? html`<p class="aside">${say.noLimits}</p>` : html`<ul class="limits">${rows}</ul>`}`;
