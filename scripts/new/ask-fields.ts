@@ -37,7 +37,7 @@ async function askEach(
     const answer = await asker.ask({
       title: titleOf(found.named),
       help: helpOf(found.named, question.hint),
-      words: found.named.shape.kind === 'word' ? found.named.shape.words : null,
+      words: wordsOf(found.named.shape),
       isOptional: question.optional === true,
       check: (typed) => answered(making, before, question.field, typed).wrong,
     });
@@ -59,17 +59,22 @@ function titleOf({ titles }: NamedField): string {
 }
 
 function helpOf({ field, shape }: NamedField, hint: string | undefined): string {
-  const accepted = acceptedIn(shape);
-  return [
-    ...(field === null ? [] : [`${field.description}.`]),
-    ...(hint === undefined ? [] : [hint]),
-    ...(field === null ? [] : [`Such as ${field.example}${accepted === null ? '' : ` (${accepted})`}`]),
-  ].join(' ');
+  const said = field === null ? [] : [`${field.description}.`];
+  return [...said, ...(hint === undefined ? [] : [hint]), ...howToWrite(shape, field?.example ?? '')].join(
+    ' ',
+  );
 }
 
-/** What may be written, where it is one text or a list of such; null where the example says more than words would. */
-function acceptedIn(shape: Shape): string | null {
-  if (shape.kind === 'list') return acceptedIn(shape.of);
-  if (['map', 'either', 'text', 'number', 'date'].includes(shape.kind)) return null;
-  return shape.kind === 'map' || shape.kind === 'either' ? null : acceptedText(shape);
+/** How it is written: nothing where one chooses from words, else what is accepted, or an example where that tells more. */
+function howToWrite(shape: Shape, example: string): string[] {
+  if (wordsOf(shape) !== null) return [];
+  if (shape.kind === 'quantity')
+    return [`Write ${acceptedText(shape).replace(/, such as .*$/, '')}, such as ${example}`];
+  return [`Such as ${example}`];
+}
+
+/** The words to choose one of; null where anything may be typed. */
+function wordsOf(shape: Shape): readonly string[] | null {
+  if (shape.kind === 'yes-no') return ['yes', 'no'];
+  return shape.kind === 'word' ? shape.words : null;
 }

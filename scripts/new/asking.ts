@@ -33,17 +33,19 @@ export async function terminalAsker(): Promise<Asker | null> {
   };
   return {
     async ask({ title, help, words, isOptional, proposed, check }) {
-      const message = `${title}\n${help}`;
       if (words !== null) {
         const options = [...words, ...(isOptional ? [''] : [])];
         const chosen = await select({
-          message,
+          message: `${title}. ${help}`,
+          withGuide: false,
           options: options.map((value) => ({ value, label: value === '' ? 'leave it out' : value })),
         });
         return answered(chosen) || null;
       }
       const typed = await text({
-        message,
+        message: `${title}\n${help}`,
+        withGuide: false,
+        ...(proposed === undefined ? {} : { defaultValue: proposed }),
         placeholder: proposed ?? (isOptional ? 'Enter leaves it out' : ''),
         validate: (given) => {
           const answer = (given ?? '').trim();
@@ -54,7 +56,7 @@ export async function terminalAsker(): Promise<Asker | null> {
       return answered(typed)?.trim() || (proposed ?? null);
     },
     async agree(title) {
-      return answered(await confirm({ message: title, initialValue: false }));
+      return answered(await confirm({ message: title, initialValue: false, withGuide: false }));
     },
   };
 }

@@ -1,6 +1,5 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { readAlmanac } from '../../src/almanac/read-almanac.ts';
 import type { PlainMap } from '../../src/entries/begin/begin-file.ts';
 import { isMissing } from '../../src/entries/begin/problems-in.ts';
 import type { Problem } from '../../src/entries/problems/problem.ts';
@@ -66,6 +65,8 @@ async function checked(
   missing: readonly Problem[],
   now: string,
 ): Promise<string> {
+  // What reads a whole folder takes its time to load: nobody who is asked waits for it.
+  const { readAlmanac } = await import('../../src/almanac/read-almanac.ts');
   const { problems } = await readAlmanac({ content: folder, now });
   const own = problems.filter((problem) => problem.file === file);
   printProblems(

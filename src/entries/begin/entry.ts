@@ -33,6 +33,7 @@ export const entryBeginning: Beginning = {
       optional: true,
       hint: 'Juniors leave it out: they are shown by their handle only.',
     },
+    { field: 'builder.junior', optional: true, unless: ['builder.name'] },
     { field: 'control' },
     { field: 'wing.span' },
     {
