@@ -10,16 +10,35 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, beforeEach, describe, expect, it, test } from 'vitest';
+import { afterAll, beforeAll, beforeEach, describe, expect, it, test, vi } from 'vitest';
+import { main as checkFolder } from '../../scripts/check.ts';
+import { main as makeNew } from '../../scripts/new.ts';
 import { run, writeSmallClub } from './small-club.ts';
 
 // Everything is written into an invented club. What a file must hold is written out by hand from content format 1.
 let folder = '';
 const at = (file: string) => join(folder, 'club', file);
 const read = (file: string) => readFileSync(at(file), 'utf8');
-const make = (...args: string[]) =>
-  run('new', [...args, '--content', join(folder, 'club'), '--now', '2027-06-01']);
-const check = (file: string) => run('check', [at(file), '--now', '2027-06-01']);
+/** Runs a command in this process, where nobody sits at a terminal. */
+async function here(main: (argv: readonly string[]) => Promise<number>, argv: readonly string[]) {
+  const texts = { out: '', error: '' };
+  const keep = (of: keyof typeof texts) => (text: string | Uint8Array) => {
+    texts[of] += String(text);
+    return true;
+  };
+  const out = vi.spyOn(process.stdout, 'write').mockImplementation(keep('out'));
+  const error = vi.spyOn(process.stderr, 'write').mockImplementation(keep('error'));
+  try {
+    const code = await main(argv);
+    return { code, ...texts };
+  } finally {
+    out.mockRestore();
+    error.mockRestore();
+  }
+}
+const options = () => ['--content', join(folder, 'club'), '--now', '2027-06-01'];
+const make = (...args: string[]) => here(makeNew, [...args, ...options()]);
+const check = (file: string) => here(checkFolder, [at(file), '--now', '2027-06-01']);
 const everything = () => readdirSync(folder, { recursive: true }).toSorted();
 /** The fields of a file, without the remarks that offer more. */
 const fields = (file: string) =>
@@ -105,6 +124,13 @@ motors:
     const told = [...said.matchAll(/^ {2}`([a-z.]+)` is missing/gm)].map(([, field]) => field);
     expect({ checked, told: told.toSorted() }).toEqual({ checked: 1, told: named.toSorted() });
     expect(read(file)).toContain('\nwing:\n  # span: 3.20 m ± 5 mm   # needed: Projected, from tip to tip\n');
+  });
+
+  it('is written by the command as npm starts it', async () => {
+    const { code, out } = await run('new', ['entry', 'summer/slow-lantern', ...stated, ...options()]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Written to entries\/summer\/slow-lantern\/entry\.md\.\n/);
+    expect(existsSync(at(file))).toBe(true);
   });
 
   it('takes any field by its name', async () => {
@@ -469,9 +495,9 @@ describe('wrong use', () => {
   });
 
   it('a command that is asked for help lists its options with the words of the schema', async () => {
-    const { code, out } = await run('new', ['entry', '--help']);
+    const { code, out } = await here(makeNew, ['entry', '--help']);
     expect(code).toBe(0);
     expect(out).toContain('  --span           Projected, from tip to tip, such as 3.20 m ± 5 mm\n');
-    expect((await run('new', [])).out).toContain('npm run new -- flight <challenge>/<entry>');
+    expect((await here(makeNew, [])).out).toContain('npm run new -- flight <challenge>/<entry>');
   });
 });

@@ -1,0 +1,197 @@
+import { spawn } from 'node:child_process';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { askFields } from '../../scripts/new/ask-fields.ts';
+import { type Asked, type Asker, Left } from '../../scripts/new/asking.ts';
+import { newFile, newItem } from '../../scripts/new/making.ts';
+import { entryBeginning } from '../../src/entries/begin/entry.ts';
+import { flightBeginning } from '../../src/entries/begin/flight.ts';
+import { entryText, writeSmallClub } from './small-club.ts';
+
+const moth = newFile(entryBeginning, 'entries/summer/moth/entry.md');
+
+/** Answers by title, and leaves out what it has no answer to; keeps what it was asked. */
+function answering(answers: Readonly<Record<string, string>>, agreed: readonly string[] = []) {
+  const asked: Asked[] = [];
+  const offered: string[] = [];
+  const asker: Asker = {
+    ask: (question) => {
+      asked.push(question);
+      return Promise.resolve(answers[question.title] ?? null);
+    },
+    agree: (title) => {
+      offered.push(title);
+      return Promise.resolve(agreed.some((word) => title.includes(word)));
+    },
+  };
+  return { asker, asked, offered, titles: () => asked.map(({ title }) => title) };
+}
+
+const answers = {
+  Name: 'Moth',
+  'Builder: handle': 'pip',
+  Control: 'free',
+  'Wing: span': '1.8 m',
+  'Mass: airframe mass': '168 g',
+  'Motors: how many': '1',
+};
+
+describe('asking for the fields of an entry', () => {
+  it('asks one question for each that is needed, and for no flying mass where the airframe is known', async () => {
+    const { asker, titles } = answering(answers);
+    const fields = await askFields(moth, {}, asker);
+    expect(titles()).toEqual([
+      'Name',
+      'Builder: handle',
+      'Builder: name',
+      'Builder: junior',
+      'Control',
+      'Wing: span',
+      'Mass: airframe mass',
+      'Motors: how many',
+    ]);
+    expect(moth.textWith(fields)).toContain('\nname: Moth\nbuilder: { handle: pip }\n');
+  });
+
+  it('does not ask for what is given', async () => {
+    const { asker, titles } = answering(answers);
+    await askFields(
+      moth,
+      { name: 'Moth', builder: 'pip', control: 'free', mass: { flying: '190 g' } },
+      asker,
+    );
+    expect(titles()).toEqual(['Wing: span', 'Motors: how many']);
+  });
+
+  it('says what a field is, how it is written, and an example; words are to choose from', async () => {
+    const { asker, asked } = answering(answers);
+    await askFields(moth, {}, asker);
+    expect(asked.find(({ title }) => title === 'Wing: span')?.help).toBe(
+      'Projected, from tip to tip. Write a length in mm, cm, dm, m, in, ft or yd, such as 3.20 m ± 5 mm',
+    );
+    expect(asked.find(({ title }) => title === 'Control')?.words).toEqual(['free', 'guided']);
+  });
+
+  it('finds with an answer what check would find', async () => {
+    const { asker, asked } = answering(answers);
+    await askFields(moth, {}, asker);
+    const span = asked.find(({ title }) => title === 'Wing: span');
+    expect(span?.check('320')).toBe(
+      '`wing.span`: "320" has no unit; write one of mm, cm, dm, m, in, ft or yd behind the number, such as "3.20 m".',
+    );
+    expect(span?.check('3.2 m')).toBeNull();
+  });
+
+  it('passes over groups that are declined, and asks each of those that are not', async () => {
+    const { asker, offered, titles } = answering(
+      { ...answers, 'Motors: skein: strip: width': '1/8 in', 'Motors: skein: strip: thickness': '1.1 mm' },
+      ['rubber'],
+    );
+    const fields = await askFields(moth, {}, asker);
+    expect(offered).toHaveLength(4);
+    expect(titles().slice(8)).toEqual([
+      'Motors: skein: batch',
+      'Motors: skein: strip: width',
+      'Motors: skein: strip: thickness',
+      'Motors: skein: strands',
+      'Motors: skein: made-up length',
+      'Motors: skein: mass',
+    ]);
+    expect(moth.textWith(fields)).toContain(
+      '\n    skein:\n      strip: { width: 1/8 in, thickness: 1.1 mm }\n',
+    );
+  });
+});
+
+it('a flight is asked for its date and its watches, whose answer may hold several', async () => {
+  const file = 'entries/summer/moth/entry.md';
+  const making = newItem(flightBeginning, file, entryText('Moth', 'pip', ''), 'flights');
+  const { asker } = answering({ Date: '2027-05-29', Watches: '41.6 s, 41.8 s' });
+  const fields = await askFields(making, { number: '2' }, asker);
+  expect(making.textWith(fields)).toContain(
+    '\n  - { number: 2, date: 2027-05-29, watches: [41.6 s, 41.8 s] }\n',
+  );
+});
+
+it('who leaves is asked nothing more', async () => {
+  const { asker, asked } = answering(answers);
+  const leaving: Asker = { ...asker, agree: () => Promise.reject(new Left()) };
+  await expect(askFields(moth, {}, leaving)).rejects.toBeInstanceOf(Left);
+  expect(asked).toHaveLength(8);
+});
+
+describe('at a terminal', () => {
+  let folder = '';
+  const file = () => join(folder, 'entries/summer/wren/entry.md');
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'last-turn-asking-'));
+    await writeSmallClub(folder);
+  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+  /** Runs the command in a terminal of its own; each answer is typed once its question is on the screen. */
+  function atTerminal(
+    args: readonly string[],
+    answers: readonly (readonly [question: string, typed: string])[],
+  ) {
+    const start = resolve(import.meta.dirname, '../../scripts/start.mjs');
+    const words = [process.execPath, start, 'new', ...args, '--content', folder, '--now', '2027-06-01'];
+    const line = `stty cols 100 rows 40; exec ${words.map((word) => `'${word}'`).join(' ')}`;
+    // `script` gives a command a terminal, of no size; that of Linux (util-linux) and that of macOS are called differently.
+    const call =
+      process.platform === 'darwin' ? ['-q', '/dev/null', 'sh', '-c', line] : ['-qec', line, '/dev/null'];
+    const child = spawn('script', call, { env: { ...process.env, TERM: 'xterm' } });
+    const waiting = [...answers];
+    let screen = '';
+    let unread = '';
+    child.stdout.on('data', (text) => {
+      screen += text;
+      unread += text;
+      const next = waiting[0];
+      if (next === undefined || !unread.includes(next[0])) return;
+      waiting.shift();
+      unread = '';
+      // A person reads before answering; what is typed before the terminal listens key by key is read as a line.
+      setTimeout(() => child.stdin.write(next[1]), 200);
+    });
+    return new Promise<{ readonly code: number | null; readonly screen: string }>((done, failed) => {
+      child.on('error', failed);
+      child.on('close', (code) => done({ code, screen }));
+    });
+  }
+
+  const given = ['--name', 'Wren', '--builder', 'pip', '--airframe', '160 g', '--count', '1'];
+
+  it('leaves nothing behind where one leaves with Ctrl-C', async () => {
+    const { code, screen } = await atTerminal(
+      ['entry', 'summer/wren', ...given],
+      [
+        ['Control', '\r'],
+        ['span', '\u0003'],
+      ],
+    );
+    expect({ code, there: existsSync(file()) }).toEqual({ code: 2, there: false });
+    expect(screen).toContain('Nothing is written.');
+  });
+
+  it('asks anew after a wrong answer and writes what was answered', async () => {
+    const { code, screen } = await atTerminal(
+      ['entry', 'summer/wren', ...given],
+      [
+        ['Control', '\r'],
+        ['span', '320\r'],
+        ['has no unit', ' cm\r'],
+        ['rubber of one motor?', '\r'],
+        ['propeller?', '\r'],
+        ['area of the wing?', '\r'],
+        ['tail and balance?', '\r'],
+      ],
+    );
+    expect(code).toBe(0);
+    expect(screen).toContain('finds nothing wrong with it.');
+    expect(readFileSync(file(), 'utf8')).toContain('\n  span: 320 cm\n');
+    expect(readFileSync(file(), 'utf8')).toContain('\ncontrol: free\n');
+  });
+});
