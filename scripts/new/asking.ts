@@ -34,7 +34,8 @@ export async function terminalAsker(): Promise<Asker | null> {
   return {
     async ask({ title, help, words, isOptional, proposed, check }) {
       if (words !== null) {
-        const options = [...words, ...(isOptional ? [''] : [])];
+        // What Enter alone gives comes first: nothing, where nothing has to be said.
+        const options = [...(isOptional ? [''] : []), ...words];
         const chosen = await select({
           message: `${title}. ${help}`,
           withGuide: false,

@@ -184,7 +184,12 @@ describe('at a terminal', () => {
         ['span', '320\r'],
         ['has no unit', ' cm\r'],
         ['rubber of one motor?', '\r'],
-        ['propeller?', '\r'],
+        ['propeller?', '\u001b[D'],
+        ['Yes', '\r'],
+        ['diameter', '\r'],
+        ['pitch', '\r'],
+        ['blades', '\r'],
+        ['after the motor run', '\r'],
         ['area of the wing?', '\r'],
         ['tail and balance?', '\r'],
       ],
@@ -193,5 +198,7 @@ describe('at a terminal', () => {
     expect(screen).toContain('finds nothing wrong with it.');
     expect(readFileSync(file(), 'utf8')).toContain('\n  span: 320 cm\n');
     expect(readFileSync(file(), 'utf8')).toContain('\ncontrol: free\n');
+    // Enter alone leaves out what need not be said.
+    expect(readFileSync(file(), 'utf8')).toContain('\n    # propeller: ');
   });
 });

@@ -475,6 +475,23 @@ describe('a batch of rubber', () => {
   });
 });
 
+it('the commands of the README do what they say, one after another', async () => {
+  const readme = readFileSync(join(import.meta.dirname, '../../README.md'), 'utf8');
+  const commands = readme.match(/^npm run new -- (?!site ).*$/gm) ?? [];
+  expect(commands).toHaveLength(5);
+  const log = join(folder, 'tan-2.csv');
+  writeFileSync(log, 'extension [mm],force [N]\n0,0\n100,1.2\n200,2.0\n100,0.7\n0,0\n');
+  for (const command of commands) {
+    const words = command.replace('npm run new -- ', '').match(/"[^"]*"|\S+/g) ?? [];
+    const { code, error } = await make(
+      ...words.map((word) => word.replaceAll('"', '').replace('tan-2.csv', log)),
+    );
+    expect({ command, code, error }).toEqual({ command, code: 0, error: '' });
+  }
+  const { out } = await here(checkFolder, [at(''), '--now', '2027-06-01']);
+  expect(out).toBe('Checked 3 entries, no errors.\n');
+});
+
 describe('wrong use', () => {
   const cases: readonly (readonly [readonly string[], string])[] = [
     [['entrie', 'summer/x'], 'Did you mean entry?'],
