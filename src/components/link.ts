@@ -33,6 +33,11 @@ export function plotDataPath(challenge: string): string {
   return `/assets/plot/${challenge}.json`;
 }
 
+/** Site path of every figure of a challenge's aircraft as a table, for a spreadsheet. */
+export function challengeTablePath(challenge: string): string {
+  return `/data/${challenge}.csv`;
+}
+
 /** Site path of what a challenge waits for. */
 export function awaitingPath(challenge: string): string {
   return `/challenges/${challenge}/awaiting/`;

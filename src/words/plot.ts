@@ -95,6 +95,10 @@ export const plot = {
         : `${aircraft(count)}, from ${low.x} at the left (${low.name}, ${low.y}) to ${high.x} at the right (${high.name}, ${high.y}). Highest up stands ${top.name}: ${top.y} at ${top.x}.`,
     none: 'No aircraft has both figures yet.',
     table: (count: number) => `As a table: ${aircraft(count)}`,
+    highestOnly: (count: number, figure: string) =>
+      `The ${count} that stand highest (${figure}), from left to right.`,
+    everyOne: 'The data as CSV have every one.',
+    andMore: (count: number) => `and ${count} more`,
     loading: {
       heading: 'Time and wing loading',
       why: 'A lightly loaded wing flies slowly and sinks slowly, and so the same energy lasts longer. Against it stand the wind, and the rubber that a very light airframe cannot carry.',
