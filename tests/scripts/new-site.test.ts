@@ -12,7 +12,7 @@ import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readAlmanac } from '../../src/almanac/read-almanac.ts';
 import { serveFolder } from '../browser/serve-folder.ts';
-import { entryText, run } from './small-club.ts';
+import { run } from './small-club.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'last-turn-new-'));
 const club = join(folder, 'hollow-ridge');
@@ -35,8 +35,8 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 // One story, told in order: a club begins, looks at its site, and gets its first aircraft.
 describe('a new club', () => {
   const site = join(folder, 'served');
-  const build = () =>
-    run('build', ['--content', join(club, 'content'), '--out', site, '--now', now, '--strict']);
+  const build = (moment: string) =>
+    run('build', ['--content', join(club, 'content'), '--out', site, '--now', moment, '--strict']);
 
   it('gets its folder, and is told what comes next', async () => {
     const { code, out, error } = await make('hollow-ridge', ...said);
@@ -74,7 +74,7 @@ describe('a new club', () => {
   });
 
   it('has a site that any host serves below its path', async () => {
-    const { code, error } = await build();
+    const { code, error } = await build(now);
     expect(error).toBe('');
     expect(code).toBe(0);
     const host = await serveFolder(site, '/air/duration/');
@@ -94,11 +94,15 @@ describe('a new club', () => {
     }
   });
 
-  it('gets an aircraft, and builds again over the site that is there', async () => {
+  it('takes the aircraft that its CONTRIBUTING.md shows, and builds again over the site that is there', async () => {
+    const [, example = ''] = /```markdown\n([\s\S]*?) *```/.exec(read('hollow-ridge/CONTRIBUTING.md')) ?? [];
     const entry = join(club, 'content/entries/hollow-ridge-duration-2027/lantern');
     mkdirSync(entry, { recursive: true });
-    writeFileSync(join(entry, 'entry.md'), entryText('Lantern', 'pip', ''));
-    const { code, out } = await build();
+    writeFileSync(join(entry, 'entry.md'), example.replace(/^ {3}/gm, ''));
+    const inSeason = '2027-04-02';
+    const almanac = await readAlmanac({ content: join(club, 'content'), now: `${inSeason}T00:00:00Z` });
+    expect(almanac.problems).toEqual([]);
+    const { code, out } = await build(inSeason);
     expect(code).toBe(0);
     expect(out).toMatch(/^Built 1 entry of 1 challenge, /);
     expect(existsSync(join(site, 'entries/hollow-ridge-duration-2027/lantern/index.html'))).toBe(true);

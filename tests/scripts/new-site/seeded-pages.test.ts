@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { seeds } from '../../../scripts/new/site/seeded-files.ts';
 import { readMarkdown } from '../../../src/entries/read-markdown.ts';
@@ -33,6 +33,23 @@ describe('the pages a new club begins with', () => {
     const drawings = measuring.split('```\n').length - 1;
     expect(drawings / 2).toBe(6);
     expect(measuring.match(/```\n\nIn words: /g)).toHaveLength(6);
+  });
+});
+
+describe('everything a new club begins with', () => {
+  const files = readdirSync(seeds, { recursive: true, withFileTypes: true })
+    .filter((item) => item.isFile())
+    .map((item) => join(item.parentPath, item.name));
+
+  it('names commands that exist', () => {
+    const { scripts } = JSON.parse(
+      readFileSync(resolve(import.meta.dirname, '../../../package.json'), 'utf8'),
+    );
+    const named = files.flatMap((file) =>
+      [...readFileSync(file, 'utf8').matchAll(/npm run ([a-z-]+)/g)].map(([, command]) => command),
+    );
+    expect(named.length).toBeGreaterThan(20);
+    expect(named.filter((command) => !Object.hasOwn(scripts, command ?? ''))).toEqual([]);
   });
 });
 
