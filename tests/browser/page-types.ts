@@ -23,7 +23,7 @@ const kinds: readonly (readonly [string, RegExp])[] = [
   ['news', /^\/news\/$/],
   ['post', /^\/news\/[^/]+\/$/],
   ['left out', /^\/left-out\/$/],
-  ['page of the club', /^\/privacy\/$/],
+  ['page of the club', /^\/how-to-measure\/$/],
 ];
 
 /** All addresses of a built site, as it lists them. */
