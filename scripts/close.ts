@@ -1,6 +1,6 @@
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { entrantsOf } from '../src/almanac/assemble.ts';
+import { entrantsOf } from '../src/almanac/entrants.ts';
 import { sealFlights } from '../src/almanac/seal-flights.ts';
 import { todayIn } from '../src/almanac/today.ts';
 import { mayCloseFrom, waitingFlights } from '../src/contest/frozen/closing.ts';

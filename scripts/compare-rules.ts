@@ -1,4 +1,4 @@
-import { entrantsOf } from '../src/almanac/assemble.ts';
+import { entrantsOf } from '../src/almanac/entrants.ts';
 import { sealFlights } from '../src/almanac/seal-flights.ts';
 import { compareRules } from '../src/contest/compare/compare-rules.ts';
 import { families, variantsOf } from '../src/contest/compare/variants.ts';

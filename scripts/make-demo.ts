@@ -1,6 +1,6 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { entrantsOf } from '../src/almanac/assemble.ts';
+import { entrantsOf } from '../src/almanac/entrants.ts';
 import { sealFlights } from '../src/almanac/seal-flights.ts';
 import { freeze } from '../src/contest/frozen/freeze.ts';
 import { judge } from '../src/contest/judge.ts';

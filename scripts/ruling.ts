@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { entrantsOf } from '../src/almanac/assemble.ts';
+import { entrantsOf } from '../src/almanac/entrants.ts';
 import { sealFlights } from '../src/almanac/seal-flights.ts';
 import { todayIn } from '../src/almanac/today.ts';
 import { judge } from '../src/contest/judge.ts';

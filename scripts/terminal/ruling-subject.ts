@@ -1,4 +1,4 @@
-import { type Entrant, entrantsOf } from '../../src/almanac/assemble.ts';
+import { type Entrant, entrantsOf } from '../../src/almanac/entrants.ts';
 import { sealFlights } from '../../src/almanac/seal-flights.ts';
 import type { Content } from '../../src/entries/folder/content.ts';
 import { didYouMean } from '../../src/entries/problems/did-you-mean.ts';

@@ -1,6 +1,6 @@
 import type { JudgedEntry } from '../contest/standing.ts';
 import type { EntryRecord, FlightRecord } from './almanac.ts';
-import type { Entrant } from './assemble.ts';
+import type { Entrant } from './entrants.ts';
 import { textOfSection } from './peoples-text.ts';
 import { whenAsked } from './when-asked.ts';
 

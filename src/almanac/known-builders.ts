@@ -1,6 +1,11 @@
 import type { BuilderReference, Entry } from '../model/entry.ts';
 import type { Builder } from '../model/site.ts';
 
+/** Those who have a file of their own, by handle. */
+export function buildersOnFile(files: readonly { readonly value: Builder }[]): ReadonlyMap<string, Builder> {
+  return new Map(files.map(({ value }) => [value.handle, value]));
+}
+
 /**
  * The entry with its builders as the builders folder knows them: where a person has a file, the file is authoritative.
  * A junior goes by handle alone.

@@ -2,10 +2,10 @@ import type { Content } from '../entries/folder/content.ts';
 import type { Problem } from '../entries/problems/problem.ts';
 import type { Entry } from '../model/entry.ts';
 import type { ChallengeRecord } from './almanac.ts';
-import type { Entrant } from './assemble.ts';
 import { checkAlsoDiffers } from './cross-checks/also-differs.ts';
 import { crossCheck } from './cross-checks/cross-checks.ts';
 import { checkFinalResult } from './cross-checks/final-result-differs.ts';
+import type { Entrant } from './entrants.ts';
 import { todayIn } from './today.ts';
 
 /** What is found only where text, figures and verdicts come together; the order is left to the caller. */

@@ -4,7 +4,7 @@ import type { Problem } from '../../entries/problems/problem.ts';
 import type { CalendarDate } from '../../model/calendar.ts';
 import type { ChallengeState } from '../../model/challenge.ts';
 import type { Almanac, ChallengeRecord } from '../almanac.ts';
-import { entrantsOf, type SealFlights } from '../assemble.ts';
+import { entrantsOf, type SealFlights } from '../entrants.ts';
 import { todayIn } from '../today.ts';
 import type { AwaitingEntry } from './awaiting.ts';
 import { type ChangedAfterRuling, changedAfterRuling } from './changed-after-ruling.ts';

@@ -2,7 +2,7 @@ import type { Quantity } from '../../quantities/quantity.ts';
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import { designsOf } from '../understand/setup-designs.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 
 /** Skeins like each other break at turns nearer to each other than this factor; common practice, no source. */
 const furthest = 1.6;

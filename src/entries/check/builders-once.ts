@@ -1,5 +1,5 @@
 import { problemAt } from '../problems/make-problem.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 import { relatedAt, repeated } from './first-of.ts';
 
 /** No builder is named twice in one entry. */

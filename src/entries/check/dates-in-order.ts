@@ -2,7 +2,7 @@ import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Path } from '../source/source.ts';
-import type { ChallengeCheck } from './challenge-checks.ts';
+import type { ChallengeCheck } from './challenge-check.ts';
 import { relatedAt } from './first-of.ts';
 
 interface Dated {

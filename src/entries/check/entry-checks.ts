@@ -1,8 +1,6 @@
-import type { Problem } from '../problems/problem.ts';
-import type { SourceDocument } from '../source/source.ts';
-import type { EntryDraft } from '../understand/setup-designs.ts';
 import { checkBreakTurnsAgree } from './break-turns-agree.ts';
 import { checkBuildersOnce } from './builders-once.ts';
+import type { EntryCheck } from './entry-check.ts';
 import { checkEvenStrands } from './even-strands.ts';
 import { checkFlightAfterSetup } from './flight-after-setup.ts';
 import { checkFlightNumbers } from './flight-numbers.ts';
@@ -21,9 +19,6 @@ import { checkSkeins } from './skeins.ts';
 import { checkStabiliser } from './stabiliser.ts';
 import { checkWatchesAgree } from './watches-agree.ts';
 import { checkWingAgrees } from './wing-agrees.ts';
-
-/** A check of one entry by itself. It sees what could be read, whatever else is wrong with the file. */
-export type EntryCheck = (draft: EntryDraft, source: SourceDocument) => readonly Problem[];
 
 /** Every check of an entry by itself. A new check is one module and one line here. */
 export const entryChecks: readonly EntryCheck[] = [

@@ -1,7 +1,7 @@
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import { designsOf } from '../understand/setup-designs.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 
 /** A loop folded over and over has an even number of strands; an odd one is possible, but mostly a slip. */
 export const checkEvenStrands: EntryCheck = (draft, source) =>

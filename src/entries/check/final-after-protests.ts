@@ -1,6 +1,6 @@
 import { protestsUntil } from '../../contest/rules/deadlines.ts';
 import { problemAt } from '../problems/make-problem.ts';
-import type { ChallengeCheck } from './challenge-checks.ts';
+import type { ChallengeCheck } from './challenge-check.ts';
 import { relatedAt } from './first-of.ts';
 
 /** A result is not to become final while it can still be protested. */

@@ -1,6 +1,6 @@
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 import { relatedAt } from './first-of.ts';
 
 /** A flight is not flown in a setup that there was not yet. */

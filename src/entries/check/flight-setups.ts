@@ -2,7 +2,7 @@ import { didYouMean } from '../problems/did-you-mean.ts';
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import { inWords } from '../schema/word-field.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 
 /** More setups than this are not listed in a message. */
 const mostNamed = 12;

@@ -4,7 +4,7 @@ import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { flightFields } from '../schema/flight-fields.ts';
 import type { SourceNode } from '../source/source.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 import { relatedAt } from './first-of.ts';
 
 const flightKeys = Object.keys(flightFields);

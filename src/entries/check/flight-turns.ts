@@ -1,7 +1,7 @@
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 import { relatedAt } from './first-of.ts';
 
 /** Backing off takes turns out, and a flight leaves no more turns than it began with. */

@@ -1,6 +1,6 @@
 import { didYouMean } from '../problems/did-you-mean.ts';
 import { problemAt } from '../problems/make-problem.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 
 const massKeys = ['airframe', 'flying', 'parts'];
 

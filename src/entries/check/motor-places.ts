@@ -2,7 +2,7 @@ import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { designsOf } from '../understand/setup-designs.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 
 /** A distance from the centre line is a place on both sides, unless a side is given; the centre line itself is one. */
 export const checkMotorPlaces: EntryCheck = (draft, source) =>

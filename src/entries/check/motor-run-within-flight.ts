@@ -1,7 +1,7 @@
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 import { relatedAt } from './first-of.ts';
 
 /** The watches stop at the landing and a motor may run down on the ground, but not for much longer, s. */

@@ -3,7 +3,7 @@ import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import { designsOf } from '../understand/setup-designs.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 import { relatedAt } from './first-of.ts';
 
 /** The parts weigh no more than the airframe, or than the flying model where only that was weighed. */

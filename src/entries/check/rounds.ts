@@ -1,7 +1,7 @@
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { SourceDocument } from '../source/source.ts';
-import type { ChallengeCheck } from './challenge-checks.ts';
+import type { ChallengeCheck } from './challenge-check.ts';
 
 /** Rounds go with the method rounds, which needs them and knows neither a maximum of the flying nor a scale. */
 export const checkRounds: ChallengeCheck = (draft, source) => {

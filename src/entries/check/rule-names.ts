@@ -1,6 +1,6 @@
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
-import type { ChallengeCheck } from './challenge-checks.ts';
+import type { ChallengeCheck } from './challenge-check.ts';
 import { type Named, relatedAt, repeated } from './first-of.ts';
 
 /** Divisions and rounds have ids of their own. */

@@ -1,5 +1,5 @@
 import { problemAt } from '../problems/make-problem.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 import { type Named, relatedAt, repeated } from './first-of.ts';
 
 /** Setups have ids of their own, none of them `none`, and hold from different days on. */

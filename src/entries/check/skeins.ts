@@ -2,7 +2,7 @@ import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import { nodeAt } from '../source/locate.ts';
 import { designsOf } from '../understand/setup-designs.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 
 /** Of strip with strands, length and mass, a skein needs two to be reckoned with. A batch brings its own strip. */
 export const checkSkeins: EntryCheck = (draft, source) =>

@@ -3,7 +3,7 @@ import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
 import type { Path, SourceDocument } from '../source/source.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 
 /** Two people press their watches further apart than this only by a slip, s. */
 const furthest = 0.5;

@@ -7,7 +7,7 @@ import type { Problem } from '../problems/problem.ts';
 import type { ProblemCode } from '../problems/problem-codes.ts';
 import type { SourceDocument } from '../source/source.ts';
 import { type DesignDraft, designsOf, type SetupDesign } from '../understand/setup-designs.ts';
-import type { EntryCheck } from './entry-checks.ts';
+import type { EntryCheck } from './entry-check.ts';
 
 /** Further apart than this share of the larger, two ways of giving the same thing are said to differ. */
 const tolerance = 0.02;

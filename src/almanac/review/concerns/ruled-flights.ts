@@ -1,6 +1,6 @@
 import type { Contender } from '../../../contest/contender.ts';
-import { entrantsOf } from '../../assemble.ts';
 import { type ChangedAfterRuling, changedAfterRuling } from '../../awaiting/changed-after-ruling.ts';
+import { entrantsOf } from '../../entrants.ts';
 import { sealFlights } from '../../seal-flights.ts';
 import type { ConcernOf } from '../concern.ts';
 import type { EntryPair } from '../entry-pairs.ts';
