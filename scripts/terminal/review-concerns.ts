@@ -1,8 +1,8 @@
 import type { Concern } from '../../src/almanac/review/concern.ts';
-import { formatSeconds } from '../../src/quantities/format.ts';
+import { raisedInText } from '../../src/components/number-text.ts';
 import { dayNumber } from '../../src/timing/instant.ts';
 import { words } from '../../src/words.ts';
-import type { Telling } from './review-told.ts';
+import { secondsTold, type Telling } from './review-told.ts';
 
 const { concern: say, none, more } = words.review;
 
@@ -26,11 +26,13 @@ export function concernTold(concern: Concern, { quote, sentence, most }: Telling
           ...concern.values.map(({ field, before, after }) =>
             say.fieldChanged(quote(inFlight(field)), quoted(before, quote), quoted(after, quote)),
           ),
-          ...concern.facts.map(({ what, ruled, now }) => sentence(say.factChanged(what, ruled, now))),
+          ...concern.facts.map(({ what, ruled, now }) =>
+            sentence(raisedInText(say.factChanged(what, ruled, now))),
+          ),
         ]),
       );
     case 'flight-removed':
-      return say.flightRemoved(name, concern.flight, formatSeconds(concern.seconds, '0.01'), concern.verdict);
+      return say.flightRemoved(name, concern.flight, secondsTold(concern.seconds), concern.verdict);
     case 'flight-renumbered':
       return say.flightRenumbered(name, concern.was, concern.flight);
     case 'entry-removed':

@@ -9,18 +9,22 @@ import { valueWithU } from '../../src/components/number-text.ts';
 import { figureName } from '../../src/components/rule-sentences.ts';
 import { unitsOfFigure } from '../../src/components/units-shown.ts';
 import { type Figure, isPresent } from '../../src/figures/figure.ts';
-import { formatSeconds } from '../../src/quantities/format.ts';
 import { plainTypography } from '../../src/quantities/typography.ts';
 import { words } from '../../src/words.ts';
 import { bare, quoted } from './review-concerns.ts';
-import type { ReviewPart, ReviewSection, Telling } from './review-told.ts';
+import { type ReviewPart, type ReviewSection, secondsTold, type Telling } from './review-told.ts';
 
 const say = words.review;
 
 /** What a change does to one aircraft, for who wants to know all of it. */
 export function entryTold(entry: ReviewedEntry, handedIn: string, telling: Telling): ReviewSection {
   const { quote, most } = telling;
-  const values = [...entry.values, ...entry.flights.flatMap((flight) => flight.values)];
+  const ofFlights = entry.flights.flatMap((flight) => flight.values);
+  // Its number names the flight already.
+  const values = [
+    ...entry.values,
+    ...ofFlights.filter(({ field }) => !field.startsWith('`number` in flight')),
+  ];
   const remarks = [
     ...(entry.was === null ? [] : [say.folder(quote(entry.was), quote(entry.entry))]),
     ...(entry.change === 'added' && entry.entered !== null && entry.entered !== handedIn
@@ -35,7 +39,7 @@ export function entryTold(entry: ReviewedEntry, handedIn: string, telling: Telli
       ...lines(null, remarks, most),
       ...table(
         say.headings.flights,
-        [say.columns.flight, say.columns.date, say.columns.time, say.columns.status, ''],
+        [say.columns.flight, say.columns.date, say.columns.time, say.columns.status, say.columns.change],
         entry.flights.map(flightRow),
         most,
       ),
@@ -108,7 +112,7 @@ function flightRow({ number, was, change, before, after }: ChangedFlight): strin
   return [
     was === null ? String(number) : `${was} → ${number}`,
     both(({ date }) => date),
-    both(({ seconds }) => formatSeconds(seconds, '0.01')),
+    both(({ seconds }) => secondsTold(seconds)),
     both(({ status }) => words.status[status]),
     say.change[change],
   ];

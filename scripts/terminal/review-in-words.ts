@@ -2,12 +2,17 @@ import type { Wait } from '../../src/almanac/awaiting/awaiting.ts';
 import type { ChangedPlace } from '../../src/almanac/review/changed-places.ts';
 import type { Review } from '../../src/almanac/review/review.ts';
 import type { Problem } from '../../src/entries/problems/problem.ts';
-import { formatSeconds } from '../../src/quantities/format.ts';
 import { words } from '../../src/words.ts';
 import { concernTold } from './review-concerns.ts';
 import { entryTold, lines, table, valuesTold } from './review-entry.ts';
 import { reviewGist } from './review-gist.ts';
-import type { ReviewPart, ReviewSection, ReviewTold, Telling } from './review-told.ts';
+import {
+  type ReviewPart,
+  type ReviewSection,
+  type ReviewTold,
+  secondsTold,
+  type Telling,
+} from './review-told.ts';
 
 const say = words.review;
 
@@ -107,7 +112,7 @@ function placeRow(
   quote: Telling['quote'],
 ): string[] {
   const place = (one: number | null) => (one === null ? say.noPlace : String(one));
-  const score = (one: number | null) => (one === null ? say.none : formatSeconds(one, '0.01'));
+  const score = (one: number | null) => (one === null ? say.none : secondsTold(one));
   const scores =
     scoreBefore === scoreAfter ? score(scoreAfter) : `${score(scoreBefore)} → ${score(scoreAfter)}`;
   return [quote(name), place(before), place(after), scores];
@@ -122,7 +127,7 @@ function waits({ entries }: Review, { quote, sentence, most }: Telling): ReviewP
             say.waits(
               quote(name),
               number,
-              formatSeconds(after.seconds, '0.01'),
+              secondsTold(after.seconds),
               open.map((one) => sentence(words.awaiting.wait(withoutChanges(one)))),
               place,
             ),

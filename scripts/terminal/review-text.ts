@@ -6,7 +6,7 @@ import type { ReviewPart, ReviewSection } from './review-told.ts';
 /** A review for a terminal. No line begins with what somebody wrote: a build server might take it for a command. */
 export function reviewText(review: Review): string {
   const { gist, sections } = reviewInWords(review, { quote: inline, sentence: inline, most: 200 });
-  return `${[gist, ...sections.flatMap(sectionLines)].join('\n')}\n`;
+  return `${[gist, ...sections.flatMap(sectionLines)].join('\n').replaceAll('\u00a0', ' ')}\n`;
 }
 
 function inline(text: string): string {

@@ -1,3 +1,5 @@
+import { formatSeconds } from '../../src/quantities/format.ts';
+
 /** How a text that somebody wrote is set where it is printed, so that it can be nothing but a text there. */
 export type Quote = (text: string) => string;
 
@@ -30,4 +32,9 @@ export interface Telling {
   /** A sentence of ours that quotes what people wrote. */
   readonly sentence: Quote;
   readonly most: number;
+}
+
+/** A time or score in seconds, on one line. */
+export function secondsTold(seconds: number): string {
+  return formatSeconds(seconds, '0.01').replace(' ', '\u00a0');
 }

@@ -87,6 +87,7 @@ export const review = {
     date: 'Flown',
     time: 'Time',
     status: 'Status',
+    change: 'Change',
   },
   change: {
     added: 'new',
