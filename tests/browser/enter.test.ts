@@ -27,7 +27,7 @@ afterAll(async () => {
 async function opened(options: Parameters<typeof openPage>[2] = {}) {
   const watched = await openPage(browser, site, options);
   await watched.page.goto(address);
-  await watched.page.locator('form.enter').waitFor();
+  await watched.page.locator('.enter').waitFor();
   return watched;
 }
 
@@ -201,7 +201,7 @@ describe('the form for an entry', () => {
     expect(await field(page, 'name').inputValue()).toBe('Selvedge');
     await page.getByRole('button', { name: 'Start afresh' }).click();
     await page.reload();
-    await page.locator('form.enter').waitFor();
+    await page.locator('.enter').waitFor();
     expect(await text(page)).toBe('---\n---\n');
     await close();
   });
@@ -311,7 +311,7 @@ describe('the form for an entry', () => {
       if (response.url().endsWith('.js')) scripts.push(response.body());
     });
     await page.goto(address);
-    await page.locator('form.enter').waitFor();
+    await page.locator('.enter').waitFor();
     await openFile(page, byHand);
     await page.locator('.enter-side svg.drawing').waitFor();
     const bytes = (await Promise.all(scripts)).map((code) => gzipSync(code, { level: 9 }).length);
@@ -387,7 +387,7 @@ describe('with scripts off', () => {
   it('there is an example to copy, which check calls clean', async () => {
     const { page, close } = await openPage(browser, site, { javaScriptEnabled: false });
     await page.goto(address);
-    expect(await page.locator('form.enter').isVisible()).toBe(false);
+    expect(await page.locator('.enter').isVisible()).toBe(false);
     const example = page.locator('.by-hand pre');
     expect(await example.isVisible()).toBe(true);
     expect((await checkedByCommand((await example.textContent()) ?? '')).problems).toEqual([]);

@@ -3,7 +3,7 @@ import type { Shape } from '../../entries/describe/field.ts';
 import { entry } from '../../entries/schema/entry.ts';
 import type { Path, Plain } from '../../entries/source/source.ts';
 import type { Change } from '../../entries/write/after.ts';
-import { removingField, settingField } from '../../entries/write/edit-field.ts';
+import { removingField, settingField, wrapped } from '../../entries/write/edit-field.ts';
 import { isList, isMap } from '../../entries/write/yaml-text.ts';
 
 const shapeOfEntry = describeShape(entry);
@@ -98,13 +98,4 @@ function same(a: Plain, b: Plain): boolean {
 
 function isWritten(node: Plain): boolean {
   return node !== '';
-}
-
-function wrapped(path: Path, value: Plain): Plain | null {
-  const [step, ...rest] = path;
-  if (step === undefined) return value;
-  const inner = wrapped(rest, value);
-  if (inner === null) return null;
-  if (typeof step === 'number') return step === 0 ? [inner] : null;
-  return { [step]: inner };
 }

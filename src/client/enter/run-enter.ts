@@ -22,11 +22,14 @@ type From = 'fields' | 'text' | 'body' | 'folder' | 'elsewhere';
 /** How long one is let type before what is typed is looked at, ms. */
 const pause = 300;
 
+/** How long a sentence about what was just done stays in view, ms. */
+const inView = 6000;
+
 /**
  * The form for an entry. Its state is the text of the file: every field shows what stands there, and every change of a
  * field is a change of the text. Nothing is sent anywhere.
  */
-export function runEnter(form: HTMLFormElement): void {
+export function runEnter(form: HTMLElement): void {
   const site: EnterSite = JSON.parse(form.dataset.site ?? '{}');
   const part = <T extends HTMLElement>(selector: string): T => {
     const found = form.querySelector<T>(selector);
@@ -44,6 +47,7 @@ export function runEnter(form: HTMLFormElement): void {
   let state = entered({ text: emptyEntry, challenge: challengeField?.value ?? '', folder: '' });
   let before: Draft | null = null;
   let waiting: ReturnType<typeof setTimeout> | undefined;
+  let fresh: ReturnType<typeof setTimeout> | undefined;
 
   const view = formView(form, () => state.readable);
   const mend = mendView(form, textField, view);
@@ -60,7 +64,12 @@ export function runEnter(form: HTMLFormElement): void {
   };
 
   function tell(sentence: string): void {
-    part('.told').textContent = sentence;
+    const told = part('.told');
+    told.textContent = sentence;
+    // It stays in view for a while, wherever on the page one is; then it lies over nothing any more.
+    told.classList.toggle('fresh', sentence !== '');
+    clearTimeout(fresh);
+    fresh = setTimeout(() => told.classList.remove('fresh'), inView);
   }
 
   function take(draft: Draft, from: From): void {
@@ -165,7 +174,6 @@ export function runEnter(form: HTMLFormElement): void {
     else replace({ ...state.draft, text, folder: '' }, say.opened(file.name));
   }
 
-  form.addEventListener('submit', (event) => event.preventDefault());
   form.addEventListener('input', (event) => {
     const { target } = event;
     if (!(target instanceof Element) || (event instanceof InputEvent && event.isComposing)) return;

@@ -67,7 +67,7 @@ function sizeOf(node: Plain): number {
 }
 
 /** The value inside the maps and lists that the rest of a path names; null where a list would begin with a gap. */
-function wrapped(path: Path, value: Plain): Plain | null {
+export function wrapped(path: Path, value: Plain): Plain | null {
   const [step, ...rest] = path;
   if (step === undefined) return value;
   const inner = wrapped(rest, value);
