@@ -12,11 +12,13 @@ export const gitOptions: readonly string[] = [
   ...['log.showSignature=false', 'log.mailmap=false'],
 ].flatMap((setting) => ['-c', setting]);
 
-/** The surroundings of every command: no settings of the machine, no lock taken, no question asked. */
+/**
+ * The surroundings of every command: nothing fetched, no lock taken, no question asked. The settings of the machine's owner
+ * hold: they say which repositories may be read at all.
+ */
 export function gitEnvironment(): NodeJS.ProcessEnv {
   return {
     ...process.env,
-    GIT_CONFIG_NOSYSTEM: '1',
     GIT_NO_LAZY_FETCH: '1',
     GIT_OPTIONAL_LOCKS: '0',
     GIT_TERMINAL_PROMPT: '0',
