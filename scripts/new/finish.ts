@@ -1,4 +1,4 @@
-import { mkdir, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { PlainMap } from '../../src/entries/begin/begin-file.ts';
 import { isMissing } from '../../src/entries/begin/problems-in.ts';
@@ -45,17 +45,24 @@ export async function finish(
     return 0;
   }
   await beside?.();
-  await write(join(folder, making.file), making.old, text);
+  await write(folder, making, text);
   const { done, next } = said(fields);
-  process.stdout.write(`${done}\n${await checked(folder, making, missing, now)}`);
+  process.stdout.write(`${done}\n`);
+  process.stdout.write(await checked(folder, making, missing, now));
   for (const step of next) process.stdout.write(`${step}\n`);
   return 0;
 }
 
-async function write(path: string, old: string | null, text: string): Promise<void> {
-  if (old !== null) return writeWhole(path, text);
-  await mkdir(dirname(path), { recursive: true });
-  await writeFile(path, text, { flag: 'wx' });
+async function write(folder: string, { file, old }: Making, text: string): Promise<void> {
+  const path = join(folder, file);
+  if (old === null) {
+    await mkdir(dirname(path), { recursive: true });
+    return writeFile(path, text, { flag: 'wx' });
+  }
+  // Answering takes its time, and an editor may have the file open.
+  if ((await readFile(path, 'utf8')) !== old)
+    throw new UsageError(`${file} was changed meanwhile and is left as it is. Begin again.`);
+  return writeWhole(path, text);
 }
 
 /** What `check` says of a file: what is to be filled in, then everything else with its place. */

@@ -81,8 +81,18 @@ export function answered(
 ): { readonly fields: PlainMap; readonly wrong: string | null } {
   const next = setNamed(making.beginning.schema, fields, field, answer);
   if (!next.ok) return { fields, wrong: next.message };
-  const [fault] = faultsOf(making, next.fields).filter((each) => !isMissing(each));
-  return { fields: next.fields, wrong: fault === undefined ? null : printable(fault.message) };
+  return { fields: next.fields, wrong: wrongWith(making, next.fields) };
+}
+
+/** The first thing that is wrong; null where nothing is. */
+function wrongWith(making: Making, fields: PlainMap): string | null {
+  try {
+    const fault = faultsOf(making, fields).find((each) => !isMissing(each));
+    return fault === undefined ? null : printable(fault.message);
+  } catch (error) {
+    if (error instanceof UsageError) return error.message;
+    throw error;
+  }
 }
 
 /** Problems as sentences, one on a line. */

@@ -1,10 +1,11 @@
 import { spawn } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { askFields } from '../../scripts/new/ask-fields.ts';
 import { type Asked, type Asker, Left } from '../../scripts/new/asking.ts';
+import { finish } from '../../scripts/new/finish.ts';
 import { newFile, newItem } from '../../scripts/new/making.ts';
 import { entryBeginning } from '../../src/entries/begin/entry.ts';
 import { flightBeginning } from '../../src/entries/begin/flight.ts';
@@ -113,6 +114,47 @@ it('a flight is asked for its date and its watches, whose answer may hold severa
   expect(making.textWith(fields)).toContain(
     '\n  - { number: 2, date: 2027-05-29, watches: [41.6 s, 41.8 s] }\n',
   );
+});
+
+it('an answer that has no place in any text is refused like a wrong one', async () => {
+  const making = newItem(
+    flightBeginning,
+    'entries/summer/moth/entry.md',
+    entryText('Moth', 'pip', ''),
+    'flights',
+  );
+  const { asker, asked } = answering({ Date: '2027-05-29', Watches: '41.6 s' });
+  await askFields(making, { number: '2' }, asker);
+  const changed = asked.find(({ title }) => title === 'What was changed');
+  expect(changed?.check('nose \u202eweight')).toContain('U+202E');
+});
+
+it('a file that was changed while its flight was asked for is left as it is', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'last-turn-meanwhile-'));
+  const file = 'entries/summer/moth/entry.md';
+  const path = join(folder, file);
+  mkdirSync(dirname(path), { recursive: true });
+  const old = entryText('Moth', 'pip', '');
+  writeFileSync(path, old);
+  const { asker } = answering({ Date: '2027-05-29', Watches: '41.6 s' });
+  const editing: Asker = {
+    ...asker,
+    agree: () => {
+      writeFileSync(path, old.replace('free', 'guided'));
+      return Promise.resolve(false);
+    },
+  };
+  const told = {
+    folder,
+    fields: { number: '2' },
+    now: '2027-06-01T00:00:00Z',
+    isDryRun: false,
+    asker: editing,
+  };
+  const making = newItem(flightBeginning, file, old, 'flights');
+  await expect(finish(making, told, () => ({ done: '', next: [] }))).rejects.toThrow('was changed meanwhile');
+  expect(readFileSync(path, 'utf8')).toBe(old.replace('free', 'guided'));
+  rmSync(folder, { recursive: true });
 });
 
 it('who leaves is asked nothing more', async () => {

@@ -501,6 +501,10 @@ describe('wrong use', () => {
     [['entry', 'summer/x', '--set', 'wing.span'], 'takes a field and its value'],
     [['entry', 'summer/x', '--set', 'wing.spam=1 m'], 'Did you mean "span"?'],
     [['entry', 'summer/x', '--builder', 'pip', '--set', 'builder.name=Pip'], 'has no place yet'],
+    [
+      ['flight', 'summer/moth', '--note', 'a\u202eb'],
+      '`note`: there is a character in it that has no place in a text (U+202E',
+    ],
     [['flight', 'summer/moth', '--number', '3'], 'has no option --number'],
   ];
   test.each(cases)('%j is told in a sentence', async (args, sentence) => {

@@ -1,6 +1,7 @@
 import type * as z from 'zod';
 import { describeShape } from '../describe/describe-shape.ts';
 import type { Shape } from '../describe/field.ts';
+import { readText } from '../schema/text-field.ts';
 import type { Path } from '../source/source.ts';
 import { after } from '../write/after.ts';
 import { settingField } from '../write/edit-field.ts';
@@ -59,6 +60,8 @@ export function setNamed(schema: z.ZodObject, fields: PlainMap, name: string, ty
   const found = fieldNamed(describeShape(schema), name);
   if (!found.ok) return found;
   const { path, shape } = found.named;
+  const text = readText(typed);
+  if (!text.ok) return { ok: false, message: `\`${name}\`: ${text.fault.message}` };
   const change = settingField(schema, fields, path, readAnswer(shape, typed));
   const next = change === null ? null : after(fields, change);
   if (next === null)
