@@ -42,6 +42,7 @@ function ofEntries({ entries }: Review, quote: Quote): string[] {
       (entry) => changeOf(named(entry), entry),
       (count) => say.changesMany(count, partsOf(changed)),
     ),
+    ...told(by('readable-again'), (entry) => say.readableAgain(named(entry)), say.readableAgainMany),
     ...told(by('removed'), (entry) => say.removes(named(entry)), say.removesMany),
     ...told(by('not-readable'), (entry) => say.notReadable(named(entry)), say.notReadableMany),
   ];

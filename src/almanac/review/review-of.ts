@@ -21,7 +21,7 @@ export function reviewOf(sides: Sides, handedIn: HandedIn): Review {
   const { now } = sides.after.almanac;
   const files = changedFiles(sides);
   const pairs = entryPairs(sides, files);
-  const entries = pairs.flatMap((pair) => reviewedEntry(pair, files, sides.after) ?? []);
+  const entries = pairs.flatMap((pair) => reviewedEntry(pair, files, sides) ?? []);
   const dayIn = ({ timeZone }: Challenge) => handedIn.on ?? todayIn(now, timeZone);
   return {
     now,
@@ -36,7 +36,11 @@ export function reviewOf(sides: Sides, handedIn: HandedIn): Review {
       ...goneFlights(entries),
       ...rulesAmended(sides, dayIn),
       ...whoseFiles(sides, files, pairs, handedIn),
-      ...handInDates(entries, challengesOf(sides.after), dayIn),
+      ...handInDates(
+        entries.filter(({ change }) => change !== 'readable-again'),
+        challengesOf(sides.after),
+        dayIn,
+      ),
     ],
   };
 }

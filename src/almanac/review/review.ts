@@ -15,8 +15,18 @@ export interface ReviewedEntry {
   readonly name: string;
   /** Handles. */
   readonly builders: readonly string[];
-  /** `touched` by nothing in its own folder: a ruling, the rules or its rubber changed. */
-  readonly change: 'added' | 'changed' | 'renamed' | 'removed' | 'not-readable' | 'touched';
+  /**
+   * `touched` by nothing in its own folder: a ruling, the rules or its rubber changed. `readable-again` was there before and
+   * could not be read.
+   */
+  readonly change:
+    | 'added'
+    | 'readable-again'
+    | 'changed'
+    | 'renamed'
+    | 'removed'
+    | 'not-readable'
+    | 'touched';
   /** The name of its folder before, where it was renamed. */
   readonly was: string | null;
   readonly entered: CalendarDate | null;

@@ -6,20 +6,20 @@ import { changedValues } from './changed-values.ts';
 import type { EntryPair } from './entry-pairs.ts';
 import { assumptionsOf, movedFigures } from './moved-figures.ts';
 import type { ReviewedEntry } from './review.ts';
-import type { Side } from './side.ts';
+import type { Side, Sides } from './side.ts';
 
 /** What became of one aircraft; null where nothing of it is other than it was. */
 export function reviewedEntry(
   pair: EntryPair,
   files: readonly ChangedFile[],
-  after: Side,
+  sides: Sides,
 ): ReviewedEntry | null {
   const { before: was, after: is } = pair;
   const known = (is ?? was)?.read.value ?? null;
   const renamed = was !== null && is !== null && was.read.value.id !== is.read.value.id;
   const values =
     is === null ? [] : changedValues(was?.read.source ?? null, is.read.source, describeShape(schema));
-  const flights = changedFlights(pair, values, after);
+  const flights = is === null ? [] : changedFlights(pair, values, sides.after);
   const figures = is === null ? [] : movedFigures(was?.record.figures ?? null, is.record.figures);
   const taken = new Set(was === null ? [] : assumptionsOf(was.record.figures));
   if (!pair.touched && flights.length === 0 && figures.length === 0) return null;
@@ -29,7 +29,7 @@ export function reviewedEntry(
     entry: pair.entry,
     name: known?.name ?? pair.entry,
     builders: known?.builders.map(({ handle }) => handle) ?? [],
-    change: changeOf(pair, renamed, after),
+    change: changeOf(pair, renamed, sides),
     was: renamed ? was.read.value.id : null,
     entered: is?.read.value.entered ?? null,
     values: values.filter(({ flight }) => flight === null),
@@ -44,13 +44,12 @@ export function reviewedEntry(
 function changeOf(
   { challenge, entry, before, after, touched }: EntryPair,
   renamed: boolean,
-  side: Side,
+  sides: Sides,
 ): ReviewedEntry['change'] {
-  if (after === null) {
-    const there = side.content.leftOut.some((one) => one.challenge === challenge && one.entry === entry);
-    return there ? 'not-readable' : 'removed';
-  }
-  if (before === null) return 'added';
+  const leftOut = ({ content }: Side) =>
+    content.leftOut.some((one) => one.challenge === challenge && one.entry === entry);
+  if (after === null) return leftOut(sides.after) ? 'not-readable' : 'removed';
+  if (before === null) return leftOut(sides.before) ? 'readable-again' : 'added';
   if (renamed) return 'renamed';
   return touched ? 'changed' : 'touched';
 }

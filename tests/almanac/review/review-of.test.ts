@@ -94,6 +94,23 @@ describe('an aircraft under another name', () => {
   });
 });
 
+describe('an aircraft that could not be read', () => {
+  const broken = { [plover]: entryFile('Plover').replace('1.2 m', '1.2') };
+  const flight = 'number: 1, date: 2027-03-02, time: 10 s';
+
+  it('is said to be so, and its flights are not said to be taken out', async () => {
+    const { entries, concerns } = await reviewBetween({ [plover]: flown(flight) }, broken);
+    expect(entries).toMatchObject([{ change: 'not-readable', name: 'Plover', flights: [] }]);
+    expect(kindsOf(concerns)).toEqual(['entry-not-readable']);
+  });
+
+  it('is none that is new once it can be read, and nobody asks why its flights come so late', async () => {
+    const { entries, concerns } = await reviewBetween(broken, { [plover]: flown(flight) });
+    expect(entries).toMatchObject([{ change: 'readable-again' }]);
+    expect(concerns).toEqual([]);
+  });
+});
+
 describe('problems', () => {
   it('are new or gone, and the same where they only moved to another line', async () => {
     const bad = (line: string) =>
