@@ -1,12 +1,12 @@
 import type { Contender } from '../contest/contender.ts';
 import type { Content, ReadEntry } from '../entries/folder/content.ts';
+import { type FiguresOfEntry, figuresOfEntry } from '../figures/figures-of-entry.ts';
 import { inspectedSetups } from '../figures/inspect.ts';
 import type { Batch } from '../model/batch.ts';
 import type { Entry } from '../model/entry.ts';
 import type { Ruling } from '../model/ruling.ts';
 import type { Builder } from '../model/site.ts';
 import { handWatch } from '../timing/hand-watch.ts';
-import { type FiguresOfEntry, figuresOfEntry } from './figures-of-entry.ts';
 import { buildersOnFile, isJunior, withKnownBuilders } from './known-builders.ts';
 
 /** Seals of an entry's flights as they are written now, by flight number. Hashing is done at the edge. */

@@ -1,10 +1,10 @@
+import { checkAlsoDiffers } from '../entries/check-judged/also-differs.ts';
+import { crossCheck } from '../entries/check-judged/cross-checks.ts';
+import { checkFinalResult } from '../entries/check-judged/final-result-differs.ts';
 import type { Content } from '../entries/folder/content.ts';
 import type { Problem } from '../entries/problems/problem.ts';
 import type { Entry } from '../model/entry.ts';
 import type { ChallengeRecord } from './almanac.ts';
-import { checkAlsoDiffers } from './cross-checks/also-differs.ts';
-import { crossCheck } from './cross-checks/cross-checks.ts';
-import { checkFinalResult } from './cross-checks/final-result-differs.ts';
 import type { Entrant } from './entrants.ts';
 import { todayIn } from './today.ts';
 

@@ -1,8 +1,8 @@
-import { fieldName } from '../../entries/problems/field-name.ts';
-import { problemAt } from '../../entries/problems/make-problem.ts';
-import { pathOfSetup } from '../../entries/source/path-of-setup.ts';
 import { isPresent } from '../../figures/figure.ts';
 import { formatQuantity } from '../../quantities/format-quantity.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import { pathOfSetup } from '../source/path-of-setup.ts';
 import type { CrossCheck } from './cross-check.ts';
 
 /** What measuring strip with a rule and a gauge explains; common practice, no source. */

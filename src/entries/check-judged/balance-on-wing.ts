@@ -1,8 +1,8 @@
-import { fieldName } from '../../entries/problems/field-name.ts';
-import { problemAt } from '../../entries/problems/make-problem.ts';
-import type { Problem } from '../../entries/problems/problem.ts';
 import { isPresent } from '../../figures/figure.ts';
 import { toUnit } from '../../quantities/format.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
 import type { CrossCheck } from './cross-check.ts';
 import { pathInForce, touches } from './written-in-setup.ts';
 

@@ -1,6 +1,6 @@
-import { pathOfSetup } from '../../entries/source/path-of-setup.ts';
-import type { Path, SourceDocument } from '../../entries/source/source.ts';
 import type { Entry, Setup } from '../../model/entry.ts';
+import { pathOfSetup } from '../source/path-of-setup.ts';
+import type { Path, SourceDocument } from '../source/source.ts';
 
 /** Whether a setup is the entry as first written, or wrote any of these parts of the design itself. */
 export function touches(setup: Setup, place: number, parts: readonly string[]): boolean {

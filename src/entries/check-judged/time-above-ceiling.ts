@@ -1,6 +1,6 @@
-import { problemAt } from '../../entries/problems/make-problem.ts';
 import { isPresent } from '../../figures/figure.ts';
 import { formatMeasured, formatSeconds } from '../../quantities/format.ts';
+import { problemAt } from '../problems/make-problem.ts';
 import { type CrossCheck, pathOfFlight } from './cross-check.ts';
 
 /**

@@ -1,11 +1,11 @@
-import { fieldName } from '../../entries/problems/field-name.ts';
-import { problemAt } from '../../entries/problems/make-problem.ts';
-import type { Problem } from '../../entries/problems/problem.ts';
-import { locate } from '../../entries/source/locate.ts';
-import type { Path, SourceDocument } from '../../entries/source/source.ts';
 import type { Design } from '../../model/design.ts';
 import type { Entry, Setup } from '../../model/entry.ts';
 import type { Quantity } from '../../quantities/quantity.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
+import { locate } from '../source/locate.ts';
+import type { Path, SourceDocument } from '../source/source.ts';
 import { pathInForce } from './written-in-setup.ts';
 
 /** An entry as it is compared: what it says, and where. */

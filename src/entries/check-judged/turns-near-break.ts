@@ -1,11 +1,11 @@
-import { fieldName } from '../../entries/problems/field-name.ts';
-import { problemAt } from '../../entries/problems/make-problem.ts';
-import type { Problem } from '../../entries/problems/problem.ts';
 import { isPresent, type PresentFigure } from '../../figures/figure.ts';
 import { formatMeasured } from '../../quantities/format.ts';
 import type { Quantity } from '../../quantities/quantity.ts';
-import type { EntryRecord, FlightRecord } from '../almanac.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
 import { type CrossCheck, type Crossed, pathOfFlight } from './cross-check.ts';
+import type { EntryWithFigures, FlightWithFigures } from './with-figures.ts';
 
 /** Above this share of the break turns the next skein may well break; common practice, no source. */
 const cautious = 0.95;
@@ -29,7 +29,7 @@ interface Wound {
   readonly u: number;
 }
 
-function wound(record: EntryRecord, { flight, judged }: FlightRecord): Wound[] {
+function wound(record: EntryWithFigures, { flight, judged }: FlightWithFigures): Wound[] {
   if (flight.withdrawn) return [];
   const place = record.entry.setups.findIndex(({ id }) => id === judged.setup);
   const motors = record.setupFigures[place]?.motors ?? [];
@@ -45,7 +45,7 @@ function wound(record: EntryRecord, { flight, judged }: FlightRecord): Wound[] {
 
 function doubt(
   { record, source }: Crossed,
-  { flight }: FlightRecord,
+  { flight }: FlightWithFigures,
   { turns, motor, breakTurns, share, u }: Wound,
 ): Problem {
   const flightPath = pathOfFlight(source, flight.number).slice(0, -1);

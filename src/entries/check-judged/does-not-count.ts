@@ -1,4 +1,4 @@
-import { problemAt } from '../../entries/problems/make-problem.ts';
+import { problemAt } from '../problems/make-problem.ts';
 import { type CrossCheck, pathOfFlight } from './cross-check.ts';
 
 /** Says of a flight that the rules leave out why, where its builder looks first. */

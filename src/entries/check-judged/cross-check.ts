@@ -1,13 +1,13 @@
-import type { Problem } from '../../entries/problems/problem.ts';
-import { nodeAt } from '../../entries/source/locate.ts';
-import type { Path, SourceDocument } from '../../entries/source/source.ts';
 import type { CalendarDate } from '../../model/calendar.ts';
 import type { Challenge, ChallengeState } from '../../model/challenge.ts';
-import type { EntryRecord } from '../almanac.ts';
+import type { Problem } from '../problems/problem.ts';
+import { nodeAt } from '../source/locate.ts';
+import type { Path, SourceDocument } from '../source/source.ts';
+import type { EntryWithFigures } from './with-figures.ts';
 
 /** One entry with its verdicts and figures, and the files it was read from. */
 export interface Crossed {
-  readonly record: EntryRecord;
+  readonly record: EntryWithFigures;
   /** Its entry.md. */
   readonly source: SourceDocument;
   /** The file of its rulings, where there is one. */

@@ -1,13 +1,13 @@
-import { fieldName } from '../../entries/problems/field-name.ts';
-import { problemAt } from '../../entries/problems/make-problem.ts';
-import type { Problem } from '../../entries/problems/problem.ts';
 import { isPresent } from '../../figures/figure.ts';
 import { setupInForce } from '../../figures/setup-in-force.ts';
 import { bestGlide } from '../../flight/polar.ts';
 import { dryAirDensity, standardAtmosphere } from '../../flight/standard-atmosphere.ts';
 import { airViscosity } from '../../flight/viscosity.ts';
-import type { EntryRecord } from '../almanac.ts';
+import { fieldName } from '../problems/field-name.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
 import type { CrossCheck } from './cross-check.ts';
+import type { EntryWithFigures } from './with-figures.ts';
 
 /** No test glide is flatter than that of a smooth plate with an ideal tip, in still air. */
 export const checkGlides: CrossCheck = ({ record, source }) =>
@@ -28,7 +28,7 @@ export const checkGlides: CrossCheck = ({ record, source }) =>
   });
 
 /** The flattest glide of the ceiling's wing: no more drag than a smooth plate, an ideal tip, C_L up to 1.5; at sea level. */
-function idealGlideRatio({ setupFigures }: EntryRecord, place: number): number | null {
+function idealGlideRatio({ setupFigures }: EntryWithFigures, place: number): number | null {
   const figures = setupFigures[place]?.entry;
   const [mass, wingArea, chord, aspectRatio] = [
     'flying-mass',

@@ -1,5 +1,5 @@
-import { problemAt } from '../../entries/problems/make-problem.ts';
 import type { CalendarDate } from '../../model/calendar.ts';
+import { problemAt } from '../problems/make-problem.ts';
 import { type CrossCheck, pathOfFlight } from './cross-check.ts';
 
 /** A flight dated after the day of the build; one day of grace, for places on the other side of the date line. */

@@ -1,16 +1,16 @@
-import { evaluate } from '../figures/evaluate.ts';
-import type { FigureSet } from '../figures/figure.ts';
-import { type FlightAccount, flightAccount } from '../figures/flight-account.ts';
-import { inspectedSetups } from '../figures/inspect.ts';
-import { type NoseBallast, noseBallasts } from '../figures/nose-ballasts.ts';
-import type { Subject } from '../figures/subject.ts';
-import { thrownGlides } from '../figures/thrown-glides.ts';
 import type { Batch } from '../model/batch.ts';
 import type { BenchLogs } from '../model/bench-log.ts';
 import type { Entry, Flight } from '../model/entry.ts';
 import type { Inspection } from '../model/ruling.ts';
 import type { Quantity } from '../quantities/quantity.ts';
 import type { OfficialTime } from '../timing/official-time.ts';
+import { evaluate } from './evaluate.ts';
+import type { FigureSet } from './figure.ts';
+import { type FlightAccount, flightAccount } from './flight-account.ts';
+import { inspectedSetups } from './inspect.ts';
+import { type NoseBallast, noseBallasts } from './nose-ballasts.ts';
+import type { Subject } from './subject.ts';
+import { thrownGlides } from './thrown-glides.ts';
 
 /** The figures of one entry, each set worked out once and only when somebody asks. */
 export interface FiguresOfEntry {

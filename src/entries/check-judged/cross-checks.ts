@@ -1,4 +1,4 @@
-import type { Problem } from '../../entries/problems/problem.ts';
+import type { Problem } from '../problems/problem.ts';
 import { checkAcceptanceLapsed } from './acceptance-lapsed.ts';
 import { checkBalance } from './balance-on-wing.ts';
 import type { CrossCheck, Crossed } from './cross-check.ts';

@@ -2,9 +2,9 @@ import type { Contender } from '../../contest/contender.ts';
 import { differsFromFrozen } from '../../contest/frozen/differs-from-frozen.ts';
 import type { FrozenResult } from '../../contest/frozen/frozen.ts';
 import { judge } from '../../contest/judge.ts';
-import { problemOf } from '../../entries/problems/make-problem.ts';
-import type { Problem } from '../../entries/problems/problem.ts';
 import type { Challenge } from '../../model/challenge.ts';
+import { problemOf } from '../problems/make-problem.ts';
+import type { Problem } from '../problems/problem.ts';
 
 /** So many differences are told one by one. */
 const told = 6;

@@ -1,5 +1,5 @@
-import { problemAt } from '../../entries/problems/make-problem.ts';
-import { locate } from '../../entries/source/locate.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import { locate } from '../source/locate.ts';
 import { type CrossCheck, pathOfFlight } from './cross-check.ts';
 
 /** An acceptance that no longer fits what is written: the flight waits for a new ruling. */

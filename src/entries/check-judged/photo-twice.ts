@@ -1,5 +1,5 @@
-import { problemAt } from '../../entries/problems/make-problem.ts';
-import { locate } from '../../entries/source/locate.ts';
+import { problemAt } from '../problems/make-problem.ts';
+import { locate } from '../source/locate.ts';
 import type { CrossCheck } from './cross-check.ts';
 
 /** An entry shows each picture once, under whatever name. */
