@@ -52,6 +52,8 @@ export interface EntryRecord {
   readonly html: string;
   /** True where every builder of it is a junior: shown by handle only, not indexed. */
   readonly junior: boolean;
+  /** Its file, letter for letter, to add flights to; null where it is not given out (see `file-to-change.ts`). */
+  readonly fileToChange: string | null;
 }
 
 export interface ChallengeRecord {

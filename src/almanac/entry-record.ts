@@ -5,7 +5,11 @@ import { textOfSection } from './peoples-text.ts';
 import { whenAsked } from './when-asked.ts';
 
 /** One entry with its verdicts and figures, as its page shows it. */
-export function recordEntry({ read, contender, figures }: Entrant, judged: JudgedEntry): EntryRecord {
+export function recordEntry(
+  { read, contender, figures }: Entrant,
+  judged: JudgedEntry,
+  fileToChange: string | null,
+): EntryRecord {
   const { entry, ruling, junior } = contender;
   const judgedByNumber = new Map(judged.flights.map((flight) => [flight.number, flight]));
   const flights = entry.flights.flatMap((flight): FlightRecord[] => {
@@ -59,5 +63,6 @@ export function recordEntry({ read, contender, figures }: Entrant, judged: Judge
       return html();
     },
     junior,
+    fileToChange,
   };
 }

@@ -10,6 +10,7 @@ import { energyUsesOf } from './energy-uses.ts';
 import type { Entrant } from './entrants.ts';
 import { recordEntry } from './entry-record.ts';
 import { explainPlaces } from './explained-places.ts';
+import { fileToChange, juniorHandles } from './file-to-change.ts';
 import { textOfSection } from './peoples-text.ts';
 import { todayIn } from './today.ts';
 import { whenAsked } from './when-asked.ts';
@@ -43,8 +44,13 @@ export function recordChallenge(
       frozen,
     ),
   );
+  const juniors = juniorHandles(all);
   const entries = entrants.map((entrant) =>
-    recordEntry(entrant, result.entries.get(entrant.contender.entry.id)!),
+    recordEntry(
+      entrant,
+      result.entries.get(entrant.contender.entry.id)!,
+      fileToChange(entrant, result.state, juniors),
+    ),
   );
   const energyUses = whenAsked(() => energyUsesOf(result, entries));
   return {

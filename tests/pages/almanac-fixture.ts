@@ -191,6 +191,7 @@ export function entryRecord(id: string, seconds: number, changes: Partial<Entry>
     photos: [],
     html: '',
     junior: entry.builders.every((builder) => builder.junior),
+    fileToChange: null,
   };
 }
 

@@ -142,6 +142,7 @@ export const entryRecord: EntryRecord = {
   photos: [],
   html: '<p>Built over a winter.</p>',
   junior: false,
+  fileToChange: null,
 };
 
 const challenge: Challenge = bareChallenge({

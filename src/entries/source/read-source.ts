@@ -37,7 +37,7 @@ export function readSource(file: string, written: string, split: Split): ReadSou
   const { root, problems } = readYaml(text, parts.frontMatter, parts.frontMatterStart);
   const all = [...forbidden, ...problems];
   if (root === null) return { source: null, problems: all };
-  return { source: { ...text, root, body: parts.body, bodyStart: parts.bodyStart }, problems: all };
+  return { source: { ...text, written, root, body: parts.body, bodyStart: parts.bodyStart }, problems: all };
 }
 
 /**
@@ -54,7 +54,7 @@ export function readJsonSource(file: string, written: string): ReadSource {
   }
   const { root, problems } = readYaml(text, text.text, 0);
   if (root === null) return { source: null, problems };
-  return { source: { ...text, root, body: '', bodyStart: text.text.length }, problems };
+  return { source: { ...text, written, root, body: '', bodyStart: text.text.length }, problems };
 }
 
 function asText(file: string, written: string): Text {

@@ -38,6 +38,8 @@ export interface SourceDocument {
   /** Path as printed in problems, relative to the content folder, with `/`. */
   readonly file: string;
   readonly text: string;
+  /** The same letter for letter: with its byte order mark, where it has one. */
+  readonly written: string;
   /** Where its lines start, for places. */
   readonly lines: LineStarts;
   readonly root: SourceMap;
