@@ -5,6 +5,7 @@ import { changedFlights } from './changed-flights.ts';
 import { changedValues } from './changed-values.ts';
 import type { EntryPair } from './entry-pairs.ts';
 import { assumptionsOf, movedFigures } from './moved-figures.ts';
+import { withoutNames } from './names-of-juniors.ts';
 import type { ReviewedEntry } from './review.ts';
 import type { Side, Sides } from './side.ts';
 
@@ -19,6 +20,7 @@ export function reviewedEntry(
   const renamed = was !== null && is !== null && was.read.value.id !== is.read.value.id;
   const values =
     is === null ? [] : changedValues(was?.read.source ?? null, is.read.source, describeShape(schema));
+  const own = values.filter(({ flight }) => flight === null);
   const flights = is === null ? [] : changedFlights(pair, values, sides.after);
   const figures = is === null ? [] : movedFigures(was?.record.figures ?? null, is.record.figures);
   const taken = new Set(was === null ? [] : assumptionsOf(was.record.figures));
@@ -32,13 +34,17 @@ export function reviewedEntry(
     change: changeOf(pair, renamed, sides),
     was: renamed ? was.read.value.id : null,
     entered: is?.read.value.entered ?? null,
-    values: values.filter(({ flight }) => flight === null),
+    values: hasJunior(pair) ? withoutNames(own, 'entry') : own,
     text: is !== null && was !== null && is.read.source.body !== was.read.source.body,
     flights,
     figures,
     assumptions: is === null ? [] : assumptionsOf(is.record.figures).filter((one) => !taken.has(one)),
     attached: files.filter(({ file, place }) => place.kind === 'entry-asset' && file.startsWith(folder)),
   };
+}
+
+function hasJunior({ before, after }: EntryPair): boolean {
+  return [before, after].some((side) => side?.record.entry.builders.some(({ junior }) => junior) === true);
 }
 
 function changeOf(

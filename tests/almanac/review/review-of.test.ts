@@ -111,6 +111,27 @@ describe('an aircraft that could not be read', () => {
   });
 });
 
+describe('the name of a junior', () => {
+  it('is not repeated, neither from an entry nor from the file of a builder', async () => {
+    const single = entryFile('Plover').replace(
+      'amarsh',
+      '{ handle: amarsh, name: Wren Marsh, junior: true }',
+    );
+    const team = entryFile('Plover').replace(
+      'amarsh',
+      '[{ handle: amarsh, name: Wren Marsh, junior: true }, { handle: bwren, club: Fen School }]',
+    );
+    const file = '---\nname: Wren Marsh\nclub: Fen School\njunior: true\n---\n';
+    const changes: readonly Files[] = [
+      { [plover]: single },
+      { [plover]: team },
+      { 'builders/amarsh.md': file },
+    ];
+    for (const change of changes)
+      expect(JSON.stringify(await reviewBetween({}, change))).not.toMatch(/Wren Marsh|Fen School/);
+  });
+});
+
 describe('problems', () => {
   it('are new or gone, and the same where they only moved to another line', async () => {
     const bad = (line: string) =>
