@@ -28,13 +28,15 @@ export function formView(form: HTMLElement, plainNow: () => Plain): FormView {
   const unfolded = new Set<string>([idOf(['motors', 0], 'item')]);
   const begun = new Set<string>();
   const drawn = new Map<string, string>();
+  let composed: EventTarget | null = null;
 
   function show(plain: Plain, anew: boolean): void {
     const sections = formOf(plain, begun);
     keepingFocus(() => {
       for (const section of sections) {
         const box = form.querySelector<HTMLElement>(`[data-part="${section.id}"]`);
-        if (box === null) continue;
+        // Letters that are still being composed would be cut off.
+        if (box === null || (composed instanceof Node && box.contains(composed))) continue;
         const structure = `${structureOf(section)} ${[...unfolded].sort().join(' ')}`;
         if (!anew && drawn.get(section.id) === structure) continue;
         drawn.set(section.id, structure);
@@ -78,6 +80,13 @@ export function formView(form: HTMLElement, plainNow: () => Plain): FormView {
       if (place.innerHTML !== markup) place.innerHTML = markup;
     }
   }
+
+  form.addEventListener('compositionstart', ({ target }) => {
+    composed = target;
+  });
+  form.addEventListener('compositionend', () => {
+    composed = null;
+  });
 
   // Toggling is told late and does not bubble; what was drawn open tells it, too.
   form.addEventListener(

@@ -13,14 +13,12 @@ import { readTextFile } from './read-text-file.ts';
 import { sideView } from './side-view.ts';
 import type { EnterSite } from './site-data.ts';
 import { typedIn } from './typed-in.ts';
+import { typing } from './typing.ts';
 import { listsOf } from './value-at.ts';
 import { withField } from './with-field.ts';
 
 /** Where a change was made: what stands there is left as it is. */
 type From = 'fields' | 'text' | 'body' | 'folder' | 'elsewhere';
-
-/** How long one is let type before what is typed is looked at, ms. */
-const pause = 300;
 
 /** How long a sentence about what was just done stays in view, ms. */
 const inView = 6000;
@@ -46,10 +44,13 @@ export function runEnter(form: HTMLElement): void {
 
   let state = entered({ text: emptyEntry, challenge: challengeField?.value ?? '', folder: '' });
   let before: Draft | null = null;
-  let waiting: ReturnType<typeof setTimeout> | undefined;
   let fresh: ReturnType<typeof setTimeout> | undefined;
 
-  const view = formView(form, () => state.readable);
+  const { settle } = typing(form, takenFrom);
+  const view = formView(form, () => {
+    settle();
+    return state.readable;
+  });
   const mend = mendView(form, textField, view);
   const showSide = sideView(part('.side-figures'), site);
   const showHandIn = handInView(form, site, textField, tell);
@@ -110,7 +111,12 @@ export function runEnter(form: HTMLElement): void {
       refuse(path, put.why);
       return;
     }
-    if (put.text === draft.text) return;
+    if (put.text === draft.text) {
+      // While letters were being composed the fields were left as they were.
+      view.show(state.readable, false);
+      mend.again();
+      return;
+    }
     for (const list of listsOf(path)) view.end(list);
     take({ ...draft, text: put.text }, 'fields');
   }
@@ -142,17 +148,17 @@ export function runEnter(form: HTMLElement): void {
     take({ ...state.draft, challenge }, 'elsewhere');
   }
 
-  /** Takes what stands in a field; `done` where its builder has left it. */
-  function takeFrom(field: Element, done: boolean): void {
-    if (field === textField) takeText();
-    else if (field === bodyField) takeBody();
-    else if (field === folderField)
-      take({ ...state.draft, folder: folderField.value.trim() }, done ? 'elsewhere' : 'folder');
-    else {
-      const typed = typedIn(field, form);
+  /** Reads what stands in a field, and gives what is to be done with it; `done` where its builder has left it. */
+  function takenFrom(field: Element, done: boolean): () => void {
+    if (field === textField) return takeText;
+    if (field === bodyField) return takeBody;
+    if (field === folderField)
+      return () => take({ ...state.draft, folder: folderField.value.trim() }, done ? 'elsewhere' : 'folder');
+    const typed = typedIn(field, form);
+    return () => {
       // What was emptied may be typed anew: it is taken out once the field is left.
       if (typed !== null && (done || typed.value !== null)) put(typed.path, typed.value);
-    }
+    };
   }
 
   /** Puts another entry in the place of this one, which can be taken back. */
@@ -174,24 +180,11 @@ export function runEnter(form: HTMLElement): void {
     else replace({ ...state.draft, text, folder: '' }, say.opened(file.name));
   }
 
-  form.addEventListener('input', (event) => {
-    const { target } = event;
-    if (!(target instanceof Element) || (event instanceof InputEvent && event.isComposing)) return;
-    clearTimeout(waiting);
-    waiting = setTimeout(takeFrom, pause, target, false);
-  });
   form.addEventListener('change', ({ target }) => {
-    if (!(target instanceof Element)) return;
-    clearTimeout(waiting);
-    if (target === challengeField) takeChallenge(challengeField.value);
-    else if (target === fileField) void openFile();
-    // The cursor is still on its way to the next field: what is drawn anew must not take that away.
-    else setTimeout(takeFrom, 0, target, true);
-  });
-  form.addEventListener('keydown', (event) => {
-    if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
-    event.preventDefault();
-    takeFrom(event.target, true);
+    if (target !== challengeField && target !== fileField) return;
+    settle();
+    if (target === fileField) void openFile();
+    else takeChallenge(challengeField?.value ?? '');
   });
   form.addEventListener('click', ({ target }) => {
     const button = target instanceof Element ? target.closest('button') : null;
