@@ -123,4 +123,9 @@ describe('printable text', () => {
   it('names what has no shape', () => {
     expect(printable('a\u0000b\u2028c\u009bd')).toBe('a<U+0000>b<U+2028>c<U+009B>d');
   });
+
+  it('begins no line with what a build server takes for a command', () => {
+    expect(printable('  ::error::Take me')).toBe('  <U+003A>:error::Take me');
+    expect(printable('Reedling::Two')).toBe('Reedling::Two');
+  });
 });
