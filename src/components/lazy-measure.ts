@@ -36,4 +36,10 @@ class LazyMeasure implements Measure {
   get imperialPlain(): string {
     return this.#plain(this.#units.imperial);
   }
+
+  /** As plain texts: measures that are told apart by their JSON, or sent in it, would otherwise all be alike. */
+  toJSON(): Measure {
+    const { metric, imperial, metricPlain, imperialPlain } = this;
+    return { metric, imperial, metricPlain, imperialPlain };
+  }
 }
