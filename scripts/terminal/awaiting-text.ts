@@ -2,7 +2,7 @@ import type { AwaitingFlight } from '../../src/almanac/awaiting/awaiting.ts';
 import type { ForOrganiser } from '../../src/almanac/awaiting/for-organiser.ts';
 import { formatSeconds } from '../../src/quantities/format.ts';
 import { words } from '../../src/words.ts';
-import { printable } from './printable.ts';
+import { printableLine } from './printable.ts';
 
 const say = words.awaiting;
 
@@ -20,7 +20,7 @@ const deadlineNames = {
 /** What awaits the organiser of one challenge, in sections; an empty one is left out. */
 export function awaitingText(one: ForOrganiser, content: ContentOption): string {
   const lines = [
-    `${printable(one.title)} (${one.challenge}), ${one.state} on ${one.today}`,
+    printableLine(`${one.title} (${one.challenge}), ${one.state} on ${one.today}`),
     ...section('Flights that wait', flights(one, content)),
     ...section('Changed after a ruling', changed(one)),
     ...section('Entries left out, being looked at', [...one.leftOut]),
@@ -56,7 +56,7 @@ export function rulingCommand(
 }
 
 function section(title: string, lines: readonly string[]): string[] {
-  return lines.length === 0 ? [] : ['', `  ${title}`, ...lines.map((line) => `    ${printable(line)}`)];
+  return lines.length === 0 ? [] : ['', `  ${title}`, ...lines.map((line) => `    ${printableLine(line)}`)];
 }
 
 function flights(one: ForOrganiser, content: ContentOption): string[] {

@@ -3,13 +3,13 @@ import { measureOfFigure } from '../../src/components/measure.ts';
 import { workedText } from '../../src/components/worked-text.ts';
 import { type Figure, type FigureSet, isPresent } from '../../src/figures/figure.ts';
 import { figureDefinition } from '../../src/figures/registry.ts';
-import { printable } from './printable.ts';
+import { printable, printableLine } from './printable.ts';
 
 /** All figures of an entry as aligned text: of the headline setup, of each motor, of the other setups, of each flight. */
 export function figuresText(record: EntryRecord): string {
   const { entry, headline } = record;
   const blocks = [
-    `${printable(entry.name)} (${entry.challenge}/${entry.id}), ${setupName(headline.id)}\n`,
+    `${printableLine(entry.name)} (${entry.challenge}/${entry.id}), ${setupName(headline.id)}\n`,
     setText(record.figures, ''),
     ...entry.setups.flatMap((setup, index) => {
       const figures = record.setupFigures[index];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { printable } from '../../scripts/terminal/printable.ts';
+import { printable, printableLine } from '../../scripts/terminal/printable.ts';
 import { problemAnnotation } from '../../scripts/terminal/problem-annotation.ts';
 import { problemText } from '../../scripts/terminal/problem-text.ts';
 import type { Problem } from '../../src/entries/problems/problem.ts';
@@ -125,7 +125,7 @@ describe('printable text', () => {
   });
 
   it('begins no line with what a build server takes for a command', () => {
-    expect(printable('  ::error::Take me')).toBe('  <U+003A>:error::Take me');
-    expect(printable('Reedling::Two')).toBe('Reedling::Two');
+    expect(printableLine('  ::error::Take me')).toBe('  <U+003A>:error::Take me');
+    expect(printableLine('Reedling::Two')).toBe('Reedling::Two');
   });
 });
