@@ -56,6 +56,21 @@ export function compareDataPath(challenge: string, entry: string): string {
 /** Site path of the form for an entry. */
 export const enterPath = '/enter/';
 
+/** Site path of the form for a new aircraft in a challenge. */
+export function enterChallengePath(challenge: string): string {
+  return `${enterPath}?challenge=${challenge}`;
+}
+
+/** Site path of the form with the file of an aircraft, to add a flight or change something. */
+export function changeEntryPath(challenge: string, entry: string): string {
+  return `${enterPath}?entry=${challenge}/${entry}`;
+}
+
+/** Site path of the file of an aircraft, letter for letter; not promised to stay. */
+export function entryFilePath(challenge: string, entry: string): string {
+  return `/assets/entries/${challenge}/${entry}.md`;
+}
+
 /** Site path of one aircraft. */
 export function entryPath(challenge: string, entry: string): string {
   return `/entries/${challenge}/${entry}/`;

@@ -26,8 +26,8 @@ export const challenge = {
   howToEnter: 'How to enter',
   readRules: 'Read the rules',
   readRulesWhy: 'they say which aircraft may enter and what a flight must show.',
-  bySource: 'Propose a file of your own in the source of this site',
-  byMail: 'Send the finished file by mail',
+  bySource: 'Write the file by hand and propose it in the source of this site',
+  byMail: 'Send the file by mail once the form has made it',
   waiting: 'Flights count from the opening day on; until then there is nothing to rank.',
   target: (time: string, label: string | null) =>
     label === null ? `Target: ${time}` : `Target: ${time} (${label})`,

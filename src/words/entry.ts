@@ -8,6 +8,8 @@ export const entry = {
   ifAccepted: 'If accepted',
   enteredOn: 'Entered',
   contents: 'On this page',
+  change: 'Add a flight or change something',
+  file: 'Its file, entry.md',
   placed: (place: number, score: string, provisional: boolean) =>
     `Place ${place} with ${score}${provisional ? ', provisional' : ''}`,
   unplaced: (reason: string) => `Without a place: ${reason}`,

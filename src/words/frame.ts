@@ -18,6 +18,5 @@ export const frame = {
   madeWith: (generator: string) => `Made with ${generator} from files anyone may read.`,
   asOf: (date: CalendarDate) => `As of ${dateInWords(date)}.`,
   source: 'Source of this site',
-  send: 'Send an entry by mail',
   scrollable: (name: string) => `${name}, table`,
 } as const;
