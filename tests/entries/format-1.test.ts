@@ -15,8 +15,9 @@ const folder = resolve(import.meta.dirname, '../cases/format-1');
 describe('the examples of format 1', async () => {
   const content = await readContent(folder);
 
-  it('have no problem at all, beyond what an acceptance did not say it saw', () => {
+  it('have no mistake, and no doubt but of what an acceptance did not say it saw, and of the name of a junior', () => {
     expect(content.problems.map(({ severity, code, file }) => `${severity} ${code} ${file}`)).toEqual([
+      'warning junior-named builders/bwren.md',
       'note evidence-not-seen rulings/long-haul-2027/reedling.md',
       'note evidence-not-seen rulings/long-haul-2027/reedling.md',
     ]);

@@ -8,6 +8,7 @@ import { checkFlightSetups } from './flight-setups.ts';
 import { checkFlightTimes } from './flight-times.ts';
 import { checkFlightTurns } from './flight-turns.ts';
 import { checkImprobableValues } from './improbable-values.ts';
+import { checkJuniorNamed } from './junior-named.ts';
 import { checkMassGiven } from './mass-given.ts';
 import { checkMotorPlaces } from './motor-places.ts';
 import { checkMotorRunWithinFlight } from './motor-run-within-flight.ts';
@@ -23,6 +24,7 @@ import { checkWingAgrees } from './wing-agrees.ts';
 /** Every check of an entry by itself. A new check is one module and one line here. */
 export const entryChecks: readonly EntryCheck[] = [
   checkBuildersOnce,
+  checkJuniorNamed,
   checkMassGiven,
   checkPartsWithinWhole,
   checkStabiliser,

@@ -88,6 +88,9 @@ export const problemCodes = {
   'duplicate-flight': error('file', 'Two flights of an entry have the same number.'),
   'duplicate-id': error('file', 'Two items of a list have the same id.'),
   'duplicate-builder': error('file', 'A builder is named twice in one entry.'),
+  'junior-named': warning(
+    'More than the handle is written of a junior, which pages leave out and files keep.',
+  ),
   'setup-named-none': error('file', 'A setup is called none, which means the entry as first written.'),
   'setups-same-day': error('file', 'Two setups hold from the same day on.'),
   'unknown-setup': error('file', 'A flight names a setup that the entry does not have.'),

@@ -1,4 +1,5 @@
 import type { Builder } from '../../model/site.ts';
+import { juniorNamed } from '../check/junior-named.ts';
 import { checkNamesReadable } from '../check/names-readable.ts';
 import type { Problem } from '../problems/problem.ts';
 import { builderFile as schema } from '../schema/builder.ts';
@@ -10,7 +11,7 @@ export function understandBuilder(
   source: SourceDocument,
   { handle }: { readonly handle: string },
 ): { readonly builder: Builder | null; readonly problems: readonly Problem[] } {
-  const { complete, problems } = readFields(source, schema);
+  const { complete, draft, problems } = readFields(source, schema);
   if (complete === null) return { builder: null, problems };
   const builder: Builder = {
     handle,
@@ -21,5 +22,5 @@ export function understandBuilder(
     formerly: complete.formerly ?? [],
     body: source.body,
   };
-  return { builder, problems: [...problems, ...checkNamesReadable(source)] };
+  return { builder, problems: [...problems, ...juniorNamed(draft, source), ...checkNamesReadable(source)] };
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { allTold, batchOf, entryOf, smallestEntry } from '../written.ts';
+import { understandBuilder } from '../../../src/entries/understand/builder.ts';
+import { allTold, batchOf, entryOf, smallestEntry, sourceOf } from '../written.ts';
 
 // What is checked is content format 1; the wording is this project's own. Places were counted by hand: the first line
 // of front matter is line 2, the smallest entry fills lines 2 to 7.
@@ -45,6 +46,26 @@ describe('the entry by itself', () => {
     expect(changed('amarsh', '[amarsh, { handle: amarsh }]')).toEqual([
       '3:29 duplicate-builder: `builder` names "amarsh" twice; name each builder once.\n(3:11 "amarsh" is named here first)',
     ]);
+  });
+
+  it('has nothing but the handle of a junior', () => {
+    const kept = (field: string) =>
+      `${field} is given for a junior. No page shows it, but whoever gets the file reads it, and its history keeps it for good. Take it out: the handle is enough.`;
+    const junior = '{ handle: newt, name: N. Ewt, club: Fenside Flyers, junior: true }';
+    expect(changed('amarsh', junior)).toEqual([
+      `3:26 junior-named: ${kept('`builder.name`')}`,
+      `3:40 junior-named: ${kept('`builder.club`')}`,
+    ]);
+    expect(changed('amarsh', `[amarsh, ${junior}]`)[0]).toContain(
+      'junior-named: `name` in item 2 of `builder`',
+    );
+    expect(changed('amarsh', '{ handle: newt, junior: true }')).toEqual([]);
+    expect(changed('amarsh', junior.replace('true', 'false'))).toEqual([]);
+    const file = (fields: string) => allTold(understandBuilder(sourceOf(fields), { handle: 'newt' }));
+    expect(file('junior: true\nlink: https://club.example/newt')).toEqual([
+      `3:1 junior-named: ${kept('`link`')}`,
+    ]);
+    expect(file('junior: true')).toEqual([]);
   });
 
   it('gives the mass of the whole model', () => {
