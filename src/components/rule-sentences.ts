@@ -2,7 +2,7 @@ import { protestsUntil } from '../contest/rules/deadlines.ts';
 import { nameOfFigure } from '../contest/rules/name-of-figure.ts';
 import { figureDefinition } from '../figures/registry.ts';
 import { kindOfFigure } from '../figures/unit-kind.ts';
-import type { Challenge, Condition, Limit, TieBreak } from '../model/challenge.ts';
+import type { Challenge, Condition, FlyingRules, Limit, TieBreak } from '../model/challenge.ts';
 import { words } from '../words.ts';
 import { measureOf, plainIn, timeText } from './measure.ts';
 import { raised } from './number-text.ts';
@@ -49,15 +49,32 @@ export function ruleSections(challenge: Challenge, system: System): RuleSection[
     }));
 }
 
+/** What a flight needs so that it can count: what whoever writes one down has to think of. */
+export function flightSentences(challenge: Challenge): string[] {
+  return [
+    ...whenFlown(challenge),
+    ...(challenge.rounds.length === 0 ? [] : [say.namesRound(challenge.rounds.map(({ id }) => id))]),
+    ...evidenceNeeded(challenge.flying),
+    ...timekeepersNeeded(challenge.flying),
+    ...flightLimits(challenge.flying),
+  ];
+}
+
 /** The name of a figure as pages say it; its id where it has none. */
 export function figureName(id: string): string {
   return figureDefinition(id)?.name ?? id;
 }
 
-function dates(challenge: Challenge): string[] {
+function whenFlown(challenge: Challenge): string[] {
   return [
     say.dates(challenge.opens, challenge.closes),
     ...(challenge.reportBy === null ? [] : [say.reportBy(challenge.reportBy)]),
+  ];
+}
+
+function dates(challenge: Challenge): string[] {
+  return [
+    ...whenFlown(challenge),
     ...(challenge.final === null ? [] : [say.final(challenge.final)]),
     ...(challenge.timeZone === null ? [] : [say.timeZone(challenge.timeZone)]),
   ];
@@ -119,8 +136,12 @@ export function conditionSentence(condition: Condition): string {
 }
 
 function flying(challenge: Challenge): string[] {
-  const { flying: rules } = challenge;
-  const sentences = [
+  const sentences = flightLimits(challenge.flying);
+  return sentences.length === 0 ? [say.noFlying] : sentences;
+}
+
+function flightLimits(rules: FlyingRules): string[] {
+  return [
     rules.launch === null ? null : say.launch(rules.launch.map((way) => words.launch[way])),
     rules.launchHeight === null ? null : say.launchHeight(raised(rules.launchHeight.written)),
     rules.drop === null ? null : say.drop(raised(rules.drop.written)),
@@ -131,18 +152,16 @@ function flying(challenge: Challenge): string[] {
     rules.flights === null ? null : say.allowance(rules.flights),
     ...endsOf([rules.launchHeight, rules.drop]),
   ].filter((sentence) => sentence !== null);
-  return sentences.length === 0 ? [say.noFlying] : sentences;
 }
 
-function timing({ timing: rules, flying: { timekeepers } }: Challenge): string[] {
+function timekeepersNeeded({ timekeepers: { atLeast, orVideo } }: FlyingRules): string[] {
+  if (atLeast === 0) return [];
+  return [orVideo ? say.timekeepersOrVideo(atLeast) : say.timekeepers(atLeast)];
+}
+
+function timing({ timing: rules, flying: flyingRules }: Challenge): string[] {
   return [
-    ...(timekeepers.atLeast === 0
-      ? []
-      : [
-          timekeepers.orVideo
-            ? say.timekeepersOrVideo(timekeepers.atLeast)
-            : say.timekeepers(timekeepers.atLeast),
-        ]),
+    ...timekeepersNeeded(flyingRules),
     rules.starts === 'release' ? say.startsRelease : say.startsGround,
     ...(rules.stops.touchdown ? [say.touchdown] : []),
     ...(rules.stops.outOfSight === null ? [] : [say.outOfSight(timeText(rules.stops.outOfSight))]),
@@ -197,12 +216,15 @@ function divisions(challenge: Challenge): string[] {
   return [...lines, ...endsOf(challenge.divisions.flatMap((division) => limitsOf(division.conditions)))];
 }
 
-function evidence({ flying: rules }: Challenge): string[] {
-  const { evidence: wanted } = rules;
-  const asked = [
+function evidenceNeeded({ evidence: wanted }: FlyingRules): string[] {
+  return [
     ...(wanted.links === 0 ? [] : [say.links(wanted.links)]),
     ...(wanted.shows.length === 0 ? [] : [say.shows(wanted.shows.map((what) => say.shown[what] ?? what))]),
   ];
+}
+
+function evidence({ flying: rules }: Challenge): string[] {
+  const asked = evidenceNeeded(rules);
   return [...(asked.length === 0 ? [say.noEvidence] : asked), say.acceptance];
 }
 

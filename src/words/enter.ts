@@ -90,6 +90,9 @@ export const enter = {
     pitch: 'A blade angle is typed with its radius: 28°\u00a0at\u00a0110\u00a0mm',
     handle: 'If you have entered before, use the same one again',
   } as Readonly<Record<string, string>>,
+  oneInEach: 'One in each box; several with commas between them find their boxes',
+  motorsInOrder:
+    'Fill in the motors in their order: what stands here is taken once those before it are filled in.',
   anotherOf: (title: string) => `${title}, another`,
   nthOf: (title: string, number: number) => `${title}, number ${number}`,
   word: (key: string, word: string) => valueWords[key]?.[word] ?? word.replaceAll('-', ' '),
@@ -127,6 +130,11 @@ export const enter = {
   inText: (line: number) => `line ${line} of the text`,
   noDrawingYet: 'The drawing and the figures appear once the span, a mass and one motor are filled in.',
   sketch: 'Without what is still to mend or to fill in.',
+  flightTime: (number: number, time: string) => `Flight ${number}: ${time}`,
+  canCount: 'can count',
+  notRuledYet:
+    'By the rules alone, as a new file: a flight counts once the organiser has ruled on it. Rulings that are there already are not looked at here.',
+  flightAsks: (challenge: string) => `What ${challenge} asks of a flight`,
   limits: (challenge: string) => `What ${challenge} asks of the aircraft`,
   noLimits: 'The rules ask nothing of the aircraft itself.',
   limitMet: 'met',

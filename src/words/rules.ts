@@ -102,6 +102,7 @@ export const rules = {
     from === null && to === null
       ? ''
       : `, flown ${from === null ? '' : `from ${dateInWords(from)}`}${from !== null && to !== null ? ' ' : ''}${to === null ? '' : `to ${dateInWords(to)}`}`,
+  namesRound: (ids: readonly string[]) => `A flight names its round: ${listed(ids, 'or')}.`,
   flyOffs: 'Aircraft with every maximum go to the fly-offs, which alone decide between them.',
   timekeepers: (count: number) => `A flight needs ${counted(count, 'timekeeper')}.`,
   timekeepersOrVideo: (count: number) =>

@@ -49,6 +49,10 @@ export async function withWordsChecked(now: Checked): Promise<Checked> {
   const { source } = now;
   if (source === null || !marks.test(source.body)) return now;
   const { checkText } = await import('../../entries/check/text-checks.ts');
-  const ofWords = checkText(source, true);
-  return ofWords.length === 0 ? now : { ...now, problems: [...now.problems, ...ofWords].sort(byPlace) };
+  return withProblems(now, checkText(source, true));
+}
+
+/** The same with more that was found, in the order of the text. */
+export function withProblems(now: Checked, more: readonly Problem[]): Checked {
+  return more.length === 0 ? now : { ...now, problems: [...now.problems, ...more].sort(byPlace) };
 }

@@ -74,11 +74,11 @@ function name({ field }: At): Html {
 }
 
 /** What the field is, with an example as one would type it here. */
-function help({ path, field }: At, withExample = true): Html {
+function help({ path, field }: At, withExample = true, inBoxes = ''): Html {
   const example = field.example.replace(/^"(.*)"$/, '$1').replace(/^\[(.*)\]$/, '$1');
   const isPlain = withExample && !/^[[{]/.test(example) && example !== '';
   const besides = say.besides[String(path.at(-1))] ?? '';
-  const parts = [field.description, isPlain ? say.such(example) : '', besides];
+  const parts = [field.description, isPlain ? say.such(example) : '', besides, inBoxes];
   const text = parts.filter((part) => part !== '').join('. ');
   return text === '' ? nothing : html`<p class="help" id="${idOf(path, 'help')}">${text}</p>`;
 }
@@ -140,18 +140,25 @@ function ticks(control: Extract<Control, { kind: 'ticks' }>): Html {
 }
 
 function lines(control: Extract<Control, { kind: 'lines' }>): Html {
-  const { path, field, written } = control;
-  const rows = [...written, ''].map((text, index) => {
-    const label =
-      index === 0
-        ? field.title
-        : index === written.length
-          ? say.anotherOf(field.title)
-          : say.nthOf(field.title, index + 1);
+  const { path, field, written, motors } = control;
+  const boxes = motors === null ? [...written, ''] : Array.from({ length: Math.max(written.length, motors) });
+  const rows = boxes.map((_, index) => {
     const at = [...path, index];
-    return html`<div class="one" ${data(at)}>${line(control, text, at, label)}${read(at)}${room(at)}</div>`;
+    const label =
+      motors !== null && boxes.length > 1
+        ? say.ofItem(field.title, say.itemNumber(say.item.motors ?? '', index + 1).toLowerCase())
+        : index === 0
+          ? field.title
+          : index === written.length
+            ? say.anotherOf(field.title)
+            : say.nthOf(field.title, index + 1);
+    const motor =
+      motors === null || boxes.length === 1
+        ? nothing
+        : html`<label class="which" for="${idOf(at)}">${say.itemNumber(say.item.motors ?? '', index + 1)}</label>`;
+    return html`<div class="one" ${data(at)}>${motor}${line(control, written[index] ?? '', at, label)}${read(at)}${room(at)}</div>`;
   });
-  return html`<fieldset class="field several" ${data(path)} ${described(path, 'help', 'problems')}><legend>${name(control)}</legend>${help(control)}${rows}${room(path)}</fieldset>`;
+  return html`<fieldset class="field several" ${data(path)} ${described(path, 'help', 'problems')}><legend>${name(control)}</legend>${help(control, true, motors === null ? say.oneInEach : '')}${rows}${room(path)}</fieldset>`;
 }
 
 function named(control: Extract<Control, { kind: 'named' }>, unfolded: Unfolded): Html {

@@ -18,8 +18,13 @@ export type Control =
   | (At & { readonly kind: 'tick'; readonly written: string })
   /** Any of some words. */
   | (At & { readonly kind: 'ticks'; readonly words: readonly string[]; readonly written: readonly string[] })
-  /** Any number of texts, with room for one more. */
-  | (At & { readonly kind: 'lines'; readonly form: TextForm; readonly written: readonly string[] })
+  /** Any number of texts, with room for one more; or one for each of so many motors, and then with room for no other. */
+  | (At & {
+      readonly kind: 'lines';
+      readonly form: TextForm;
+      readonly written: readonly string[];
+      readonly motors: number | null;
+    })
   /** Several fields. */
   | (At & {
       readonly kind: 'group';

@@ -1,7 +1,8 @@
 import type { Path, Plain } from '../../entries/source/source.ts';
 import { enter as say } from '../../words/enter.ts';
 import { withBody } from './body-of.ts';
-import { withWordsChecked } from './checked.ts';
+import { withProblems, withWordsChecked } from './checked.ts';
+import { checkedBesideSite } from './checked-beside-site.ts';
 import { type Draft, draftStore } from './draft.ts';
 import { emptyEntry, entered } from './entered.ts';
 import { formView } from './form-view.ts';
@@ -96,11 +97,17 @@ export function runEnter(form: HTMLElement): void {
     const shown = state;
     const challenge = site.challenges.find(({ id }) => id === shown.draft.challenge) ?? null;
     const tellLeft = (left: number) => showHandIn({ ...shown, text: shown.draft.text, challenge, left });
-    tellLeft(mend.show(shown.now));
-    void showSide(shown.draft.text, shown.now, challenge);
-    const now = await withWordsChecked(shown.now);
+    for (const asked of form.querySelectorAll<HTMLElement>('[data-asked-by]'))
+      asked.hidden = asked.dataset.askedBy !== challenge?.id;
+    const atOnce = checkedBesideSite(shown.now, site, challenge);
+    tellLeft(mend.show(atOnce));
+    const [ofWords, more] = await Promise.all([
+      withWordsChecked(atOnce),
+      showSide(shown.draft.text, shown.now, challenge),
+    ]);
+    const now = withProblems(ofWords, more);
     // Whoever typed on meanwhile is answered by that.
-    if (state === shown && now !== shown.now) tellLeft(mend.show(now));
+    if (state === shown && now !== atOnce) tellLeft(mend.show(now));
   }
 
   /** Puts a value in a field of the text, or says why it cannot be; the field keeps what was typed. */
@@ -156,8 +163,11 @@ export function runEnter(form: HTMLElement): void {
       return () => take({ ...state.draft, folder: folderField.value.trim() }, done ? 'elsewhere' : 'folder');
     const typed = typedIn(field, form);
     return () => {
+      if (typed === null) return;
       // What was emptied may be typed anew: it is taken out once the field is left.
-      if (typed !== null && (done || typed.value !== null)) put(typed.path, typed.value);
+      if (!done && (typed.value === null || typed.whenLeft === true)) return;
+      if (typed.refused === undefined) put(typed.path, typed.value);
+      else if (done) refuse(typed.path, typed.refused);
     };
   }
 

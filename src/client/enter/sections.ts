@@ -5,6 +5,7 @@ import type { Plain } from '../../entries/source/source.ts';
 import type { Control } from './control.ts';
 import { type Begun, controlsOf } from './controls-of.ts';
 import { isInSight } from './in-sight.ts';
+import { motorsOf } from './per-motor.ts';
 
 /** The parts of the form in the order in which one measures, flies and tells, each with the keys it asks for. */
 export const sections = [
@@ -38,7 +39,7 @@ const fields: readonly Field[] = describeFields(entry);
 
 /** The whole form for the fields of an entry as they are written. */
 export function formOf(written: Plain, begun: Begun): Section[] {
-  const controls = controlsOf(fields, written, begun);
+  const controls = controlsOf(fields, written, { begun, motors: motorsOf(written) });
   const taken = new Set<string>(sections.flatMap(({ keys }) => keys));
   const others = controls.filter(({ path }) => !taken.has(String(path[0])));
   return [

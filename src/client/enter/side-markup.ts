@@ -5,14 +5,19 @@ import { drawPlan } from '../../drawings/draw-plan.ts';
 import { narrow } from '../../drawings/paper.ts';
 import { planShape } from '../../drawings/plan-shape.ts';
 import { seenFromBehind } from '../../drawings/view-from-behind.ts';
+import { crossCheck } from '../../entries/check-judged/cross-checks.ts';
+import type { Problem } from '../../entries/problems/problem.ts';
+import type { SourceDocument } from '../../entries/source/source.ts';
 import { type FigureSet, isPresent } from '../../figures/figure.ts';
 import { figureDefinition } from '../../figures/registry.ts';
+import type { CalendarDate } from '../../model/calendar.ts';
 import type { Entry, Setup } from '../../model/entry.ts';
 import { drawing as sayDrawing } from '../../words/drawing.ts';
 import { enter as say } from '../../words/enter.ts';
 import { Html, html } from '../compare/html.ts';
 import { both } from '../compare/parts.ts';
-import { latestFigures } from './entry-figures.ts';
+import { flightList } from './flight-list.ts';
+import { judgedAlone } from './judged-alone.ts';
 import type { EnterChallenge, EnterSite } from './site-data.ts';
 
 /** The figures that tell first what an aircraft is like. */
@@ -31,21 +36,46 @@ const shown = [
   'predicted-time',
 ] as const;
 
-/** An entry drawn to scale, held against the rules of its challenge, and its first figures. A sketch says that it is one. */
-export function sideMarkup(
+/** What an entry comes to. */
+export interface Side {
+  /** It drawn to scale, held against the rules of its challenge, and its first figures. A sketch says that it is one. */
+  readonly markup: string;
+  /** What `check` finds where figures and verdicts meet what is written; nothing of a sketch. */
+  readonly problems: readonly Problem[];
+}
+
+/** @param today the day on which it is written, where the visitor is; nobody flies later than that */
+export function sideOf(
   entry: Entry,
-  isSketch: boolean,
+  source: SourceDocument | null,
   site: EnterSite,
   challenge: EnterChallenge | null,
-): string {
-  const { setup, figures } = latestFigures(entry, site.batches);
+  today: CalendarDate,
+): Side {
+  const isSketch = source === null;
+  const record = judgedAlone(entry, challenge?.rules ?? null, site.batches);
+  const setup = entry.setups.at(-1) ?? entry.setups[0];
+  const figures = record.setupFigures.at(-1);
+  if (figures === undefined) return { markup: '', problems: [] };
   const parts = [
     isSketch ? html`<p class="aside">${say.sketch}</p>` : html``,
     plan(entry.name, setup, figures),
+    challenge === null ? html`` : flightList(record.flights, challenge.rules),
     challenge === null ? html`` : limits(entry, isSketch, setup, figures, challenge),
     figureList(setup, figures),
   ];
-  return html`${parts}`.text;
+  const problems =
+    source === null || challenge === null
+      ? []
+      : crossCheck({
+          record,
+          source,
+          rulings: null,
+          challenge: challenge.rules,
+          state: challenge.state,
+          today,
+        });
+  return { markup: html`${parts}`.text, problems };
 }
 
 function plan(name: string, { design }: Setup, figures: FigureSet): Html {
@@ -79,7 +109,7 @@ function limits(
   challenge: EnterChallenge,
 ): Html {
   const junior = entry.builders.every((builder) => builder.junior);
-  const rows = challenge.conditions.map((condition, index) => {
+  const rows = challenge.rules.eligibility.map((condition, index) => {
     const reason = unmet(condition, { design, junior, figures }, false);
     // What a sketch says of control or builder may only stand in for them.
     const unknown = (isSketch && condition.kind === 'fact') || reason?.includes('cannot be checked') === true;

@@ -15,7 +15,7 @@ function shape(control: Control): unknown {
     case 'named':
       return ['named', ...control.rows.map(({ path }) => path.at(-1))];
     case 'lines':
-      return control.written.length;
+      return [control.written.length, control.motors];
     default:
       return control.kind;
   }

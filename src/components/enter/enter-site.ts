@@ -7,10 +7,12 @@ export function enterSite({ challenges, batches, site }: Almanac): EnterSite {
   return {
     challenges: challenges
       .filter(({ state }) => state === 'open' || state === 'announced')
-      .map(({ challenge, entries }) => ({
+      .map(({ challenge, state, entries }) => ({
         id: challenge.id,
         title: challenge.title,
-        conditions: challenge.eligibility,
+        state,
+        // What people wrote of it is no matter of checking.
+        rules: { ...challenge, body: '', amendments: [] },
         sentences: challenge.eligibility.map(conditionSentence),
         taken: entries.map(({ entry }) => entry.id).sort(),
       })),

@@ -1,3 +1,6 @@
+import type { Batch } from '../../model/batch.ts';
+import type { Entry } from '../../model/entry.ts';
+import type { Understood } from '../folder/content.ts';
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
@@ -7,11 +10,17 @@ import type { FolderCheck } from './folder-check.ts';
 /** Strip of one batch varies by less than this share of its size; common practice, no source. */
 const tolerance = 0.1;
 
+/** What of the folder the check looks at. */
+interface Looked {
+  readonly entries: readonly Understood<Entry>[];
+  readonly batches: readonly { readonly value: Pick<Batch, 'id' | 'strip'> }[];
+}
+
 /** A skein's own strip is about that of the batch it was cut from. */
-export const stripOfBatch: FolderCheck = {
+export const stripOfBatch = {
   code: 'strip-differs',
   scope: 'entry',
-  check({ entries, batches }) {
+  check({ entries, batches }: Looked): Problem[] {
     const strips = new Map(batches.map(({ value }) => [value.id, value.strip]));
     return entries.flatMap(({ value, source }) =>
       value.setups.flatMap((setup, place): Problem[] => {
@@ -37,4 +46,4 @@ export const stripOfBatch: FolderCheck = {
       }),
     );
   },
-};
+} satisfies FolderCheck;

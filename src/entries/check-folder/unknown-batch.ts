@@ -1,13 +1,22 @@
+import type { There } from '../folder/gathered.ts';
 import { batchesNamed } from '../folder/references.ts';
 import { didYouMean } from '../problems/did-you-mean.ts';
 import { problemOver } from '../problems/make-problem.ts';
 import type { Problem } from '../problems/problem.ts';
+import type { SourceDocument } from '../source/source.ts';
 import type { FolderCheck } from './folder-check.ts';
 
-export const unknownBatch: FolderCheck = {
+/** What of the folder the check looks at. */
+interface Looked {
+  readonly entries: readonly { readonly source: SourceDocument }[];
+  readonly there: Pick<There, 'batches'>;
+}
+
+/** A motor names a batch of rubber that is described. */
+export const unknownBatch = {
   code: 'unknown-batch',
   scope: 'entry',
-  check: ({ entries, there }) =>
+  check: ({ entries, there }: Looked): Problem[] =>
     entries.flatMap(({ source }) =>
       batchesNamed(source).flatMap(({ name, node }): Problem[] => {
         if (there.batches.has(name)) return [];
@@ -26,4 +35,4 @@ export const unknownBatch: FolderCheck = {
         ];
       }),
     ),
-};
+} satisfies FolderCheck;

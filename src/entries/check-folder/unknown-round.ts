@@ -1,3 +1,6 @@
+import type { Challenge } from '../../model/challenge.ts';
+import type { Entry } from '../../model/entry.ts';
+import type { Understood } from '../folder/content.ts';
 import { didYouMean } from '../problems/did-you-mean.ts';
 import { fieldName } from '../problems/field-name.ts';
 import { problemAt } from '../problems/make-problem.ts';
@@ -5,11 +8,17 @@ import type { Problem } from '../problems/problem.ts';
 import { nodeAt } from '../source/locate.ts';
 import type { FolderCheck } from './folder-check.ts';
 
+/** What of the folder the check looks at. */
+interface Looked {
+  readonly entries: readonly Understood<Pick<Entry, 'challenge'>>[];
+  readonly challenges: readonly { readonly value: Pick<Challenge, 'id' | 'title' | 'rounds'> }[];
+}
+
 /** A flight's round is one of its challenge; where the challenge has none, the flight names none. */
-export const unknownRound: FolderCheck = {
+export const unknownRound = {
   code: 'unknown-round',
   scope: 'entry',
-  check({ entries, challenges }) {
+  check({ entries, challenges }: Looked): Problem[] {
     const byId = new Map(challenges.map(({ value }) => [value.id, value]));
     return entries.flatMap(({ value: entry, source }): Problem[] => {
       const challenge = byId.get(entry.challenge);
@@ -36,4 +45,4 @@ export const unknownRound: FolderCheck = {
       });
     });
   },
-};
+} satisfies FolderCheck;
