@@ -8,12 +8,24 @@ const space = '\u00a0';
 describe('measureOf', () => {
   // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959): 508 mm are 20 in.
   it('shows both systems, the ± to two digits and the value to the same place', () => {
-    expect(measureOf(0.508, 0.00254, 'length', unitPairs.size)).toEqual({
+    const { metric, imperial, metricPlain, imperialPlain } = measureOf(
+      0.508,
+      0.00254,
+      'length',
+      unitPairs.size,
+    );
+    expect({ metric, imperial, metricPlain, imperialPlain }).toEqual({
       metric: `508.0 ± 2.5${space}mm`,
       imperial: `20.00 ± 0.10${space}in`,
       metricPlain: `508${space}mm`,
       imperialPlain: `20${space}in`,
     });
+  });
+
+  it('is told from another in JSON', () => {
+    const written = (value: number) => JSON.stringify(measureOf(value, 0.002, 'length', unitPairs.size));
+    expect(written(0.08)).toContain('80.0 ± 2.0');
+    expect(written(0.08)).not.toBe(written(0.0925));
   });
 
   it('writes no unit beside a pure number and raises powers', () => {
