@@ -51,9 +51,10 @@ export function typedIn(field: Element, form: ParentNode): TypedIn | null {
  */
 export function typedInList(item: Path, texts: readonly string[]): TypedIn {
   const list = item.slice(0, -1);
-  const typed = texts[Number(item.at(-1))] ?? '';
+  const place = Number(item.at(-1));
+  const typed = texts[place] ?? '';
   const items = splitItems(typed);
-  const all = texts.flatMap((text) => (text === typed ? items : text === '' ? [] : [text]));
+  const all = texts.flatMap((text, box) => (box === place ? items : text === '' ? [] : [text]));
   if (items.length > 1) return { path: list, value: all, whenLeft: true };
   if (isPerMotor(list)) {
     const last = texts.findLastIndex((text) => text !== '');
