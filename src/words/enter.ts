@@ -25,6 +25,19 @@ export const enter = {
 
   withoutScripts:
     'The form needs scripts, and they are off. The same file can be written by hand: copy the example below, change it, and delete what you do not know.',
+  changeWithoutScripts:
+    'To add a flight to an aircraft that is entered already, take its file from its page (under its name: “Its file, entry.md”), write the flight behind the others, and hand the file in again.',
+  readAs:
+    'Below a number stands what was understood. Where you write no ±, it has the ± that follows from how it is written:',
+  plainReadings: 'what a number without ± stands for.',
+  byHandPlace: 'Save what you wrote as entry.md. On the site the file stands at',
+  someChallenge: 'the-challenge',
+  someName: 'name-of-the-aircraft',
+  byHandFolder:
+    'The last folder is yours to name, in small letters, digits and hyphens; it becomes part of the address of the page. Photos and logs stand beside the file.',
+  byHandMail: 'Attach the file with your photos and logs, and say what the folder is to be called.',
+  byHandPropose: 'Only if you have an account there: add the file at that place in a proposal of your own.',
+  byHandAsk: 'Ask the organiser where to send it.',
   exampleHeading: 'A complete entry, to copy',
   exampleIntro:
     'One file, entry.md, is an aircraft with its flights. Only the name, the builder, the control, the span, a mass and one motor with its count must be there.',
@@ -43,6 +56,14 @@ export const enter = {
   opened: (name: string) => `${name} is open. Whatever you do not touch stays as it stands.`,
   notText: (name: string) =>
     `${name} is not text in UTF-8, so it was not opened. Save it as UTF-8 in your editor, then open it again.`,
+  notToOpen: (address: string) =>
+    `The file of ${address} could not be had from this site. Load the page again, or open the file from your own disk below.`,
+  askOther: (kept: string, name: string) =>
+    `This browser kept ${kept === '' ? 'an entry' : kept}, which you were writing. Is ${name} to be opened in its place?`,
+  askSame: (name: string) =>
+    `This browser kept what you wrote for ${name} last time; it is below. Is the file as this site has it to be opened in its place?`,
+  openInPlace: 'Open the file of this site',
+  keepHere: 'Keep what is here',
   draftThere: 'This browser kept what you wrote last time; it is below.',
   draftNone: 'This browser keeps what you write here, and nobody else sees it.',
   draftRefused: 'This browser refuses to keep what you write: download the file before you leave.',
@@ -75,6 +96,12 @@ export const enter = {
       'The names of your picture files, and in a sentence what each shows, for readers who cannot see it. The pictures themselves are handed in beside the file.',
     glides: 'Unpowered test throws: they tell how the aircraft sinks.',
   } as Readonly<Record<string, string>>,
+  batches: (batches: readonly { readonly id: string; readonly label: string | null }[]) =>
+    batches.length === 0
+      ? 'No batch of rubber is described on this site yet: leave “batch” empty and give the strip, or ask the organiser to describe yours.'
+      : `Batches of rubber that this site describes: ${listed(batches.map(({ id }) => id))}. Of any other rubber leave “batch” empty and give its strip, or ask the organiser to describe it.`,
+  beforeWinding: 'Before you wind:',
+  safety: 'cautions that come before any time on the board.',
   more: (names: readonly string[]) => `More: ${listed(names)}`,
   fewNamed: 4,
   moreBesides: (names: readonly string[], others: number) => `More: ${names.join(', ')} and ${others} others`,
@@ -88,11 +115,14 @@ export const enter = {
   /** What a field takes here besides what its description says, by its key. */
   besides: {
     pitch: 'A blade angle is typed with its radius: 28°\u00a0at\u00a0110\u00a0mm',
+    batch: 'One that this site describes; else leave it empty',
     handle: 'If you have entered before, use the same one again',
   } as Readonly<Record<string, string>>,
   oneInEach: 'One in each box; several with commas between them find their boxes',
   motorsInOrder:
     'Fill in the motors in their order: what stands here is taken once those before it are filled in.',
+  /** Fields that take what the site has: an example from elsewhere would be refused. */
+  ofSite: new Set(['batch', 'round']) as ReadonlySet<string>,
   anotherOf: (title: string) => `${title}, another`,
   nthOf: (title: string, number: number) => `${title}, number ${number}`,
   word: (key: string, word: string) => valueWords[key]?.[word] ?? word.replaceAll('-', ' '),
@@ -118,6 +148,9 @@ export const enter = {
 
   junior:
     'A junior is shown by the handle alone: leave name and club empty, choose a handle that gives nobody away, and let an adult hand the file in. Publish no name, school, club, home field, face, voice or account of theirs, also not in videos and file names.',
+
+  emptyNames: 'Empty name and club',
+  emptied: 'Name and club are out of the file.',
 
   side: 'What it comes to',
   left: (mistakes: number, gaps: number, doubts: number) =>
@@ -159,27 +192,28 @@ export const enter = {
   slugTaken: (address: string) =>
     `There is an entry of this name already (${address}). If it is yours, this file takes its place; else choose another name.`,
   slugMissing: 'The folder needs a name: it follows from the name of the aircraft.',
-  place: 'The file belongs at',
+  place: 'By mail you need not think of folders. On the site the file stands at',
   download: 'Download entry.md',
   copy: 'Copy the text',
   copied: 'The text is copied.',
-  notCopied: 'The browser did not let the page copy. The text is selected: press Ctrl+C, or choose Copy.',
+  notCopied: 'The browser did not let the page copy. The text is selected: copy it as you copy any text.',
   mail: (to: string) => `Mail it to ${to}`,
   mailShort: 'The mail opens with the file as its text. Attach your photos and logs, then send it.',
   mailLong:
     'The file is too long for a link: it is copied when you press this. Paste it into the mail, or attach the downloaded file, with your photos and logs.',
   mailSubject: (name: string, challenge: string) => `Entry: ${name}, for ${challenge}`,
-  propose: 'Propose this file on the forge',
+  propose: (host: string) => `Propose it on ${host}, where the files of this site are kept`,
   proposeFilled:
-    'Opens the page for a new file with name and text filled in. You need an account there; it leads you through proposing the change. The text is copied as well, to paste where the page comes up empty.',
-  proposeEmpty: 'Opens the page for a new file. The text is copied when you press this: paste it there.',
+    'Only if you have an account there. Opens the page for a new file with name and text filled in; it leads you through proposing the change. The text is copied as well, to paste where the page comes up empty.',
+  proposeEmpty:
+    'Only if you have an account there. Opens the page for a new file. The text is copied when you press this: paste it there.',
   proposeEdit:
-    'Opens the page on which the file is changed. The text is copied when you press this: replace everything there with it.',
+    'Only if you have an account there. Opens the page on which the file is changed. The text is copied when you press this: replace everything there with it.',
   notYet: (count: number) =>
     `Something is still to mend (${count}). You can hand the file in as it is, but it will not be published before it is mended.`,
   photosNext: 'Photos and bench logs come next',
-  photosByForge:
-    'Put the pictures and logs into the same folder, under the names that the file gives them: on the forge, open the folder in your proposal and add files there.',
+  photosByForge: (host: string) =>
+    `On ${host} put the pictures and logs into the same folder, under the names that the file gives them: open the folder in your proposal and add files there.`,
   photosByMail: 'Attach the pictures and logs to the mail, under the names that the file gives them.',
   photosKept:
     'Take the place out of the data of a photo first: the site publishes copies without it, but the file that you send stays in the history as it is. Ask the people in the picture.',
@@ -190,6 +224,7 @@ export const enter = {
   filledInPart: 'filled in',
   barLeft: (count: number) => (count === 0 ? 'Nothing left' : `${count} left: next`),
   barMend: 'Next to mend',
+  index: 'Parts of the form',
   barText: 'Text',
   barHandIn: 'Hand in',
 } as const;

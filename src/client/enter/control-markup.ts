@@ -76,7 +76,8 @@ function name({ field }: At): Html {
 /** What the field is, with an example as one would type it here. */
 function help({ path, field }: At, withExample = true, inBoxes = ''): Html {
   const example = field.example.replace(/^"(.*)"$/, '$1').replace(/^\[(.*)\]$/, '$1');
-  const isPlain = withExample && !/^[[{]/.test(example) && example !== '';
+  const isPlain =
+    withExample && !say.ofSite.has(String(path.at(-1))) && !/^[[{]/.test(example) && example !== '';
   const besides = say.besides[String(path.at(-1))] ?? '';
   const parts = [field.description, isPlain ? say.such(example) : '', besides, inBoxes];
   const text = parts.filter((part) => part !== '').join('. ');
@@ -129,7 +130,16 @@ function choice({ path, field, words, written }: Extract<Control, { kind: 'choic
 function ticked(control: Extract<Control, { kind: 'tick' }>): Html {
   const { path, written } = control;
   const isYes = /^(?:true|yes)$/i.test(written);
-  return html`<div class="field tick" ${data(path)}><label><input type="checkbox" id="${idOf(path)}" ${data(path, 'put')} value="true" ${described(path, 'help', 'problems')}${isYes ? html` checked` : nothing}> ${name(control)}</label>${help(control, false)}${path.at(-1) === 'junior' ? html`<p class="notice when-ticked">${say.junior}</p>` : nothing}${room(path)}</div>`;
+  return html`<div class="field tick" ${data(path)}><label><input type="checkbox" id="${idOf(path)}" ${data(path, 'put')} value="true" ${described(path, 'help', 'problems')}${isYes ? html` checked` : nothing}> ${name(control)}</label>${help(control, false)}${path.at(-1) === 'junior' ? juniorNotice(path.slice(0, -1)) : nothing}${room(path)}</div>`;
+}
+
+/** What holds for juniors, and a way to take out what pages would leave out anyway. */
+function juniorNotice(builder: Path): Html {
+  const kept = [
+    [...builder, 'name'],
+    [...builder, 'club'],
+  ];
+  return html`<div class="notice when-ticked"><p>${say.junior}</p><button type="button" id="${idOf(builder, 'empty')}" ${attribute('data-empty', JSON.stringify(kept))}>${say.emptyNames}</button></div>`;
 }
 
 function ticks(control: Extract<Control, { kind: 'ticks' }>): Html {
