@@ -66,9 +66,12 @@ export function changeEntryPath(challenge: string, entry: string): string {
   return `${enterPath}?entry=${challenge}/${entry}`;
 }
 
-/** Site path of the file of an aircraft, letter for letter; not promised to stay. */
+/** Site path below which the files of aircraft stand, letter for letter; not promised to stay. */
+export const entryFilesPath = '/assets/entries/';
+
+/** Site path of the file of an aircraft. */
 export function entryFilePath(challenge: string, entry: string): string {
-  return `/assets/entries/${challenge}/${entry}.md`;
+  return `${entryFilesPath}${challenge}/${entry}.md`;
 }
 
 /** Site path of one aircraft. */

@@ -4,12 +4,14 @@ import { withBody } from './body-of.ts';
 import { withProblems, withWordsChecked } from './checked.ts';
 import { checkedBesideSite } from './checked-beside-site.ts';
 import { type Draft, draftStore } from './draft.ts';
+import { emptyFields } from './empty-fields.ts';
 import { emptyEntry, entered } from './entered.ts';
 import { formView } from './form-view.ts';
 import { handInView } from './hand-in-view.ts';
 import { idOf } from './id-of.ts';
 import { addNamed, addPart, removePart, type Writer } from './list-actions.ts';
 import { mendView } from './mend-view.ts';
+import { openAtAddress } from './open-at-address.ts';
 import { readTextFile } from './read-text-file.ts';
 import { sideView } from './side-view.ts';
 import type { EnterSite } from './site-data.ts';
@@ -149,10 +151,17 @@ export function runEnter(form: HTMLElement): void {
     else take({ ...draft, text: withBody(draft.text, now.source, bodyField.value) }, 'body');
   }
 
-  function takeChallenge(challenge: string): void {
-    const rules = challengeField?.selectedOptions[0]?.dataset.rules;
+  /** Shows a challenge as the one that is meant, where it is offered, and gives the one that is. */
+  function meant(challenge: string): string {
+    if (challengeField === null) return challenge;
+    if (site.challenges.some(({ id }) => id === challenge)) challengeField.value = challenge;
+    const rules = challengeField.selectedOptions[0]?.dataset.rules;
     if (rules !== undefined) form.querySelector('.rules-link')?.setAttribute('href', rules);
-    take({ ...state.draft, challenge }, 'elsewhere');
+    return challengeField.value;
+  }
+
+  function takeChallenge(challenge: string): void {
+    take({ ...state.draft, challenge: meant(challenge) }, 'elsewhere');
   }
 
   /** Reads what stands in a field, and gives what is to be done with it; `done` where its builder has left it. */
@@ -177,7 +186,7 @@ export function runEnter(form: HTMLElement): void {
     takeBack.hidden = false;
     mend.reset();
     view.foldAll();
-    take(next, 'elsewhere');
+    take({ ...next, challenge: meant(next.challenge) }, 'elsewhere');
     tell(sentence);
   }
 
@@ -198,10 +207,11 @@ export function runEnter(form: HTMLElement): void {
   });
   form.addEventListener('click', ({ target }) => {
     const button = target instanceof Element ? target.closest('button') : null;
-    const { add, remove, addNamed: named, to, line } = button?.dataset ?? {};
+    const { add, remove, addNamed: named, empty, to, line } = button?.dataset ?? {};
     if (add !== undefined) addPart(view, writer, JSON.parse(add));
     if (remove !== undefined) removePart(view, writer, JSON.parse(remove));
     if (named !== undefined) addNamed(writer, JSON.parse(named));
+    if (empty !== undefined) emptyFields(writer, JSON.parse(empty));
     if (to !== undefined) mend.leadTo(JSON.parse(to), Number(line));
   });
   form.addEventListener('redrawn', mend.again);
@@ -223,10 +233,13 @@ export function runEnter(form: HTMLElement): void {
   form.hidden = false;
   if (kept === null) show('elsewhere');
   else {
-    if (challengeField !== null && site.challenges.some(({ id }) => id === kept.challenge))
-      challengeField.value = kept.challenge;
     state = entered(kept);
-    takeChallenge(challengeField?.value ?? '');
+    takeChallenge(kept.challenge);
     if (kept.text !== emptyEntry) tell(say.draftThere);
   }
+  const draft = () => {
+    settle();
+    return state.draft;
+  };
+  void openAtAddress(form, { draft, choose: takeChallenge, replace, tell });
 }

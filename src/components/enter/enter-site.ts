@@ -2,11 +2,11 @@ import type { Almanac } from '../../almanac/almanac.ts';
 import type { EnterSite } from '../../client/enter/site-data.ts';
 import { conditionSentence } from '../rule-sentences.ts';
 
-/** What the form needs to know of the site: the challenges that an aircraft can still be entered in, the rubber, the ways in. */
+/** What the form needs to know of the site: the challenges to which something can still be handed in, the rubber, the ways in. */
 export function enterSite({ challenges, batches, site }: Almanac): EnterSite {
   return {
     challenges: challenges
-      .filter(({ state }) => state === 'open' || state === 'announced')
+      .filter(({ state }) => state !== 'final')
       .map(({ challenge, state, entries }) => ({
         id: challenge.id,
         title: challenge.title,
