@@ -5,6 +5,8 @@ import type { Almanac } from '../../src/almanac/almanac.ts';
 
 /** A site built from an almanac written by hand. */
 export interface BuiltPages {
+  /** Where they stand. */
+  readonly folder: string;
   readonly page: (path: string) => Promise<string>;
   readonly remove: () => Promise<void>;
 }
@@ -17,6 +19,7 @@ export async function buildPages(almanac: Almanac): Promise<BuiltPages> {
   const folder = await renderingFolder();
   const site = await renderSite(almanac, { origin: 'https://marsh.example', base }, folder);
   return {
+    folder: site,
     page: (path) =>
       readFile(join(site, path === '' || path.endsWith('/') ? `${path}index.html` : path), 'utf8'),
     remove: () => rm(folder, { recursive: true, force: true }),
