@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ruleSections } from '../../src/components/rule-sentences.ts';
+import { flightSentences, ruleSections } from '../../src/components/rule-sentences.ts';
 import { challenge } from './almanac-fixture.ts';
 
 function sentencesOf(id: string, changes: Partial<typeof challenge> = {}): readonly string[] {
@@ -99,5 +99,45 @@ describe('rules in sentences', () => {
     expect(inches.find(({ id }) => id === 'scoring')?.sentences).toContain(
       `Each score is multiplied by (span ÷ 100${space}in) to the power 0.5.`,
     );
+  });
+});
+
+describe('what a flight needs', () => {
+  const flying = {
+    ...challenge.flying,
+    launch: ['hand'],
+    launchHeight: null,
+    drop: null,
+    release: null,
+    attemptBelow: null,
+    maximum: null,
+    flightsPerDay: null,
+    flights: null,
+    evidence: { links: 2, shows: ['launch', 'weighing'] },
+    timekeepers: { atLeast: 2, orVideo: true },
+  } as const;
+  const rounds = [{ id: 'one', maximum: 60, flyOff: false, from: null, to: null }];
+  const days =
+    'Flights from 1 April 2031 to 30 September 2031 count, both days included, by the calendar date at the flying place.';
+
+  it('is said in the sentences of the rules, the days first', () => {
+    expect(flightSentences({ ...challenge, reportBy: null, flying, rounds })).toEqual([
+      days,
+      'A flight names its round: one.',
+      'A flight needs 2 links to its evidence.',
+      'The evidence should show the launch and the weighing.',
+      'A flight needs 2 timekeepers, or a video it was timed from.',
+      'The model is thrown by hand.',
+    ]);
+  });
+
+  it('is nothing but the days where the rules ask for nothing', () => {
+    const nothing = {
+      ...flying,
+      launch: null,
+      evidence: { links: 0, shows: [] },
+      timekeepers: { atLeast: 0, orVideo: false },
+    };
+    expect(flightSentences({ ...challenge, reportBy: null, flying: nothing, rounds: [] })).toEqual([days]);
   });
 });
