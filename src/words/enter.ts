@@ -52,7 +52,7 @@ export const enter = {
   already: 'Have you entered already?',
   open: 'Open your entry.md',
   openHelp:
-    'To add a flight or a change, open the file as it is now: whatever you do not touch stays as it stands, letter for letter.',
+    'To add a flight or a change, press “Add a flight or change something” on the page of your aircraft, or open its file here. Whatever you do not touch stays as it stands, letter for letter.',
   opened: (name: string) => `${name} is open. Whatever you do not touch stays as it stands.`,
   notText: (name: string) =>
     `${name} is not text in UTF-8, so it was not opened. Save it as UTF-8 in your editor, then open it again.`,
