@@ -14,6 +14,14 @@ const valueWords: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'timed-by': vocabulary.timedBy,
 };
 
+function counts(mistakes: number, gaps: number, doubts: number): string {
+  return [
+    ...(mistakes === 0 ? [] : [`${mistakes} to mend`]),
+    ...(gaps === 0 ? [] : [`${gaps} to fill in`]),
+    ...(doubts === 0 ? [] : [counted(doubts, 'doubt')]),
+  ].join(' · ');
+}
+
 export const enter = {
   title: 'Enter an aircraft',
   menu: 'Enter',
@@ -106,7 +114,17 @@ export const enter = {
   fewNamed: 4,
   moreBesides: (names: readonly string[], others: number) => `More: ${names.join(', ')} and ${others} others`,
   filledIn: (count: number) => `${count} filled in`,
-  toMendInside: (count: number) => `${count} to mend`,
+  /** How much is left, in the same words wherever it is told; empty where nothing is. */
+  counts: (mistakes: number, gaps: number, doubts: number) => counts(mistakes, gaps, doubts),
+  write: (value: string) => `Write ${value}`,
+  /** What is said at a field where the sentence of the check speaks of the file. */
+  toldAtField: {
+    'missing-field': 'This is needed.',
+    'empty-field': 'Nothing is written here.',
+    'time-missing': 'Fill in “Time” where one watch was read, or “Watches” where several were.',
+    'mass-missing': 'Fill in one of the two: ready to fly without its rubber, or with it.',
+    'skein-incomplete': 'Fill in two of these: strip with strands, made-up length, mass.',
+  } as Readonly<Record<string, string>>,
 
   needed: 'needed',
   such: (example: string) => `Such as ${example.length > 20 ? example : example.replaceAll(' ', '\u00a0')}`,
@@ -154,12 +172,9 @@ export const enter = {
 
   side: 'What it comes to',
   left: (mistakes: number, gaps: number, doubts: number) =>
-    [
-      ...(mistakes === 0 ? [] : [`${mistakes} to mend`]),
-      ...(gaps === 0 ? [] : [`${gaps} still to fill in`]),
-      ...(mistakes + gaps === 0 ? ['Nothing is left to mend: the file can be handed in.'] : []),
-      ...(doubts === 0 ? [] : [counted(doubts, 'doubt')]),
-    ].join(mistakes + gaps === 0 ? ' ' : ' · '),
+    mistakes + gaps > 0
+      ? counts(mistakes, gaps, doubts)
+      : ['Nothing is left to mend: the file can be handed in.', counts(0, 0, doubts)].join(' ').trim(),
   inText: (line: number) => `line ${line} of the text`,
   noDrawingYet: 'The drawing and the figures appear once the span, a mass and one motor are filled in.',
   sketch: 'Without what is still to mend or to fill in.',
@@ -210,7 +225,7 @@ export const enter = {
   proposeEdit:
     'Only if you have an account there. Opens the page on which the file is changed. The text is copied when you press this: replace everything there with it.',
   notYet: (count: number) =>
-    `Something is still to mend (${count}). You can hand the file in as it is, but it will not be published before it is mended.`,
+    `Something is still to mend or to fill in (${count}). You can hand the file in as it is, but it will not be published before it is mended.`,
   photosNext: 'Photos and bench logs come next',
   photosByForge: (host: string) =>
     `On ${host} put the pictures and logs into the same folder, under the names that the file gives them: open the folder in your proposal and add files there.`,
@@ -222,7 +237,10 @@ export const enter = {
     'What happens next: the organiser is shown what check finds, and takes the file over. Flights count once they have been looked at and ruled on.',
 
   filledInPart: 'filled in',
-  barLeft: (count: number) => (count === 0 ? 'Nothing left' : `${count} left: next`),
+  barLeft: (mistakes: number, gaps: number, doubts: number) =>
+    mistakes + gaps + doubts === 0
+      ? 'Nothing is left to mend'
+      : `${counts(mistakes, gaps, mistakes + gaps === 0 ? doubts : 0)}: next`,
   barMend: 'Next to mend',
   index: 'Parts of the form',
   barText: 'Text',

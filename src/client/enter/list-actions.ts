@@ -11,6 +11,8 @@ export interface Writer {
   readonly plain: () => Plain;
   readonly put: (path: Path, value: Plain | null) => void;
   readonly redraw: () => void;
+  /** A part has just been added. */
+  readonly begin: (part: Path) => void;
   readonly tell: (sentence: string) => void;
 }
 
@@ -18,6 +20,7 @@ export interface Writer {
 export function addPart(view: FormView, writer: Writer, list: Path): void {
   const item = [...list, countAt(writer.plain(), list)];
   view.unfold(item);
+  writer.begin(item);
   if (list.at(-1) === 'flights') {
     // A flight has its number from the start; another part is written with the first of its fields.
     writer.put([...item, 'number'], nextNumber(valueAt(writer.plain(), list)));
@@ -49,4 +52,11 @@ export function addNamed(writer: Writer, map: Path): void {
   if (key !== '' && text !== '') writer.put([...map, key], text);
   const next = key !== '' && text === '' ? value : document.getElementById(`${id}-name`);
   next?.focus();
+}
+
+/** Puts a value that was offered in its field, and the cursor there. */
+export function takeOffer(view: FormView, writer: Writer, path: Path, value: Plain): void {
+  writer.put(path, value);
+  writer.redraw();
+  view.reveal(path);
 }

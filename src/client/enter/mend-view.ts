@@ -1,8 +1,10 @@
+import type { Path } from '../../entries/source/source.ts';
 import { enter as say } from '../../words/enter.ts';
 import type { Checked } from './checked.ts';
 import type { FormView } from './form-view.ts';
 import { idOf } from './id-of.ts';
-import { type PlacedProblem, placedProblems, problemList, tellProblems } from './problems-view.ts';
+import { partsLeft } from './parts-left.ts';
+import { type PlacedProblem, placedProblems, problemList, tallied, tellProblems } from './problems-view.ts';
 
 /** What is to be mended: told at the fields, counted and listed beside them, and led to one after another. */
 export interface MendView {
@@ -12,8 +14,10 @@ export interface MendView {
   readonly again: () => void;
   /** Leads to a field; from then on gaps are told at their fields, too. */
   readonly leadTo: (path: readonly (string | number)[], line: number) => void;
-  /** Leads to the next mistake or gap; false where there is none. */
+  /** Leads to the next mistake or gap, else to the next doubt; false where there is none. */
   readonly leadToNext: () => boolean;
+  /** A part has just been added: of what it lacks nothing is said before it is left. */
+  readonly begin: (part: Path) => void;
   /** As at the start: gaps are not told before somebody asks. */
   readonly reset: () => void;
 }
@@ -23,6 +27,7 @@ export function mendView(form: HTMLElement, textField: HTMLTextAreaElement, view
   let canBeRead = true;
   let tellGaps = false;
   let lastMended = '';
+  const parts = partsLeft(form, again);
 
   function write(selector: string, text: string): void {
     const place = form.querySelector(selector);
@@ -30,7 +35,7 @@ export function mendView(form: HTMLElement, textField: HTMLTextAreaElement, view
   }
 
   function again(): void {
-    tellProblems(form, canBeRead ? placed : [], tellGaps);
+    tellProblems(form, canBeRead ? placed : [], (gap) => tellGaps || parts.isLeft(gap));
   }
 
   function leadTo(path: readonly (string | number)[], line: number): void {
@@ -50,19 +55,20 @@ export function mendView(form: HTMLElement, textField: HTMLTextAreaElement, view
       placed = placedProblems(now);
       canBeRead = now.source !== null;
       again();
-      const errors = placed.filter(({ problem }) => problem.severity === 'error');
-      const gaps = errors.filter(({ isGap }) => isGap).length;
-      write('.mend-count', say.left(errors.length - gaps, gaps, placed.length - errors.length));
-      write('.bar-mend', say.barLeft(errors.length));
+      const { mistakes, gaps, doubts } = tallied(placed);
+      write('.mend-count', say.left(mistakes, gaps, doubts));
+      write('.bar-mend', say.barLeft(mistakes, gaps, doubts));
       const list = form.querySelector('.mend-list');
       const markup = problemList(placed);
       if (list !== null && list.innerHTML !== markup) list.innerHTML = markup;
-      return errors.length;
+      return mistakes + gaps;
     },
     again,
+    begin: parts.begin,
     leadTo,
     leadToNext: () => {
       const errors = placed.filter(({ problem }) => problem.severity === 'error');
+      if (errors.length === 0) errors.push(...placed);
       const last = errors.findIndex(({ path }) => idOf(path) === lastMended);
       const next = errors[last + 1] ?? errors[0];
       if (next === undefined) return false;
@@ -72,6 +78,7 @@ export function mendView(form: HTMLElement, textField: HTMLTextAreaElement, view
     },
     reset: () => {
       tellGaps = false;
+      parts.forget();
       lastMended = '';
     },
   };

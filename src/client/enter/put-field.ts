@@ -6,7 +6,7 @@ import type { Change } from '../../entries/write/after.ts';
 import { removingField, settingField, wrapped } from '../../entries/write/edit-field.ts';
 import { isList, isMap } from '../../entries/write/yaml-text.ts';
 
-const shapeOfEntry = describeShape(entry);
+export const shapeOfEntry = describeShape(entry);
 
 /**
  * The changes of an entry's text that put a value, or nothing for null, in a field. Where one text stands for a list or
@@ -80,7 +80,8 @@ export function shortKey(shape: Shape | null): string | null {
   return first !== undefined && shape.shapes.some((one) => JSON.stringify(one) === form) ? first.key : null;
 }
 
-function shapeBelow(shape: Shape | null, step: string | number): Shape | null {
+/** What may stand in a part of a shape; null where it has no such part. */
+export function shapeBelow(shape: Shape | null, step: string | number): Shape | null {
   if (shape?.kind === 'list') return typeof step === 'number' ? shape.of : null;
   if (shape?.kind === 'map') return shape.fields.find(({ key }) => key === step)?.shape ?? shape.others;
   if (shape?.kind !== 'either') return null;

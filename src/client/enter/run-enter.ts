@@ -9,7 +9,7 @@ import { emptyEntry, entered } from './entered.ts';
 import { formView } from './form-view.ts';
 import { handInView } from './hand-in-view.ts';
 import { idOf } from './id-of.ts';
-import { addNamed, addPart, removePart, type Writer } from './list-actions.ts';
+import { addNamed, addPart, removePart, takeOffer, type Writer } from './list-actions.ts';
 import { mendView } from './mend-view.ts';
 import { openAtAddress } from './open-at-address.ts';
 import { readTextFile } from './read-text-file.ts';
@@ -64,6 +64,7 @@ export function runEnter(form: HTMLElement): void {
       view.show(state.readable, true);
       mend.again();
     },
+    begin: mend.begin,
     tell,
   };
 
@@ -207,11 +208,13 @@ export function runEnter(form: HTMLElement): void {
   });
   form.addEventListener('click', ({ target }) => {
     const button = target instanceof Element ? target.closest('button') : null;
-    const { add, remove, addNamed: named, empty, to, line } = button?.dataset ?? {};
+    const { add, remove, addNamed: named, empty, to, line, write, value } = button?.dataset ?? {};
     if (add !== undefined) addPart(view, writer, JSON.parse(add));
     if (remove !== undefined) removePart(view, writer, JSON.parse(remove));
     if (named !== undefined) addNamed(writer, JSON.parse(named));
     if (empty !== undefined) emptyFields(writer, JSON.parse(empty));
+    if (write !== undefined && value !== undefined)
+      takeOffer(view, writer, JSON.parse(write), JSON.parse(value));
     if (to !== undefined) mend.leadTo(JSON.parse(to), Number(line));
   });
   form.addEventListener('redrawn', mend.again);
