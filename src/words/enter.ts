@@ -67,9 +67,9 @@ export const enter = {
   notToOpen: (address: string) =>
     `The file of ${address} could not be had from this site. Load the page again, or open the file from your own disk below.`,
   askOther: (kept: string, name: string) =>
-    `This browser kept ${kept === '' ? 'an entry' : kept}, which you were writing. Is ${name} to be opened in its place?`,
+    `This browser kept ${kept === '' ? 'an entry' : kept}, which you were writing. Open ${name} in its place? That can be taken back.`,
   askSame: (name: string) =>
-    `This browser kept what you wrote for ${name} last time; it is below. Is the file as this site has it to be opened in its place?`,
+    `This browser kept what you wrote for ${name} last time; it is below. Open the file as this site has it in its place? That can be taken back.`,
   openInPlace: 'Open the file of this site',
   keepHere: 'Keep what is here',
   draftThere: 'This browser kept what you wrote last time; it is below.',
