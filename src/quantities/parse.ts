@@ -1,6 +1,7 @@
 import { exampleOf, exampleWithUncertainty, nounOf } from './accepted.ts';
 import { faultOf, shown } from './fault.ts';
 import { type Floor, floorOf, mayBeZero } from './floors.ts';
+import { meantText } from './meant-text.ts';
 import { longestNumber } from './number.ts';
 import type { Fault, Kind, Parsed, Quantity } from './quantity.ts';
 import { readMagnitude, type Subject } from './read-magnitude.ts';
@@ -28,7 +29,10 @@ const rectangle = Math.sqrt(12);
 export function parseQuantity(text: string, kind: Kind, options: ParseOptions = {}): Parsed<Quantity> {
   const result = read(text, kind, options);
   if ('written' in result) return { ok: true, value: result };
-  return { ok: false, fault: withSuggestion(result.fault, kind, options) };
+  const meant = text.length > longestNumber ? undefined : meantText(plainTypography(text), kind);
+  const suggestion = result.fault.suggestion ?? meant;
+  const fault = suggestion === undefined ? result.fault : { ...result.fault, suggestion };
+  return { ok: false, fault: withSuggestion(fault, kind, options) };
 }
 
 /** A suggestion is offered only where it would be accepted, and then the message offers it too. */
