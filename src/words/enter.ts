@@ -136,6 +136,7 @@ export const enter = {
     batch: 'One that this site describes; else leave it empty',
     handle: 'If you have entered before, use the same one again',
   } as Readonly<Record<string, string>>,
+  notWritten: 'Not in the file yet: it comes with the first field that is filled in.',
   oneInEach: 'One in each box; several with commas between them find their boxes',
   motorsInOrder:
     'Fill in the motors in their order: what stands here is taken once those before it are filled in.',
@@ -160,6 +161,8 @@ export const enter = {
   removed: (name: string) => `${name} was removed.`,
   name: 'Name',
   value: 'What to say',
+  valueToo: (name: string) => `Say something of “${name}”, too: only then it is in the file.`,
+  nameToo: (value: string) => `Give “${value}” a name, too: only then it is in the file.`,
   addNamed: (title: string) => `Add to ${title.toLowerCase()}`,
   odd: 'This stands in the text in a way that has no fields here. Change it in the text below.',
   understood: 'read as',

@@ -4,6 +4,7 @@ import { Html, html } from '../compare/html.ts';
 import type { At, Control, Group } from './control.ts';
 import { idOf } from './id-of.ts';
 import { itemTitle } from './item-title.ts';
+import { newNameOf } from './new-name.ts';
 
 /** Which folds are open, by the ids of their paths; whatever is closed is not written out. */
 export type Unfolded = ReadonlySet<string>;
@@ -173,25 +174,29 @@ function lines(control: Extract<Control, { kind: 'lines' }>): Html {
 
 function named(control: Extract<Control, { kind: 'named' }>, unfolded: Unfolded): Html {
   const { path, field, rows } = control;
-  const id = idOf(path, 'new');
-  return html`<fieldset class="parts" ${data(path)}><legend>${field.title}</legend>${help(control, false)}${room(path)}<div class="fields">${rows.map((row) => controlMarkup(row, unfolded))}</div><div class="new-name" ${data(path, 'name')}><label>${say.name}<input type="text" id="${id}-name" autocomplete="off"></label><label>${say.value}<input type="text" id="${id}-value" autocomplete="off"></label><button type="button" id="${id}" ${data(path, 'add-named')}>${say.addNamed(field.title)}</button></div></fieldset>`;
+  const [own, value] = newNameOf(path);
+  return html`<fieldset class="parts" ${data(path)}><legend>${field.title}</legend>${help(control, false)}${room(path)}<div class="fields">${rows.map((row) => controlMarkup(row, unfolded))}</div><div class="new-name" ${data(path, 'name')}><label>${say.name}<input type="text" id="${idOf(own)}" autocomplete="off"></label><label>${say.value}<input type="text" id="${idOf(value)}" autocomplete="off"></label><button type="button" id="${idOf(path, 'add')}" ${data(path, 'add-named')}>${say.addNamed(field.title)}</button>${room(own.slice(0, -1))}</div></fieldset>`;
 }
 
 /** Parts of so many fields or fewer stand open at once. */
 const fewFields = 6;
 
 function items(control: Extract<Control, { kind: 'items' }>, unfolded: Unfolded): Html {
-  const { path, items: written, most, field } = control;
+  const { path, items: written, most, field, isBegun } = control;
   const what = say.item[String(path.at(-1))] ?? field.title;
   const full = most !== null && written.length >= most;
   const list = written.map((item, index) => {
     const title = itemTitle(what, item, index);
     const remove = html`<button type="button" class="remove" id="${idOf(item.path, 'remove')}" ${data(item.path, 'remove')}>${say.remove(say.itemNumber(what, index + 1))}</button>`;
+    const inner =
+      isBegun && index === written.length - 1
+        ? html`<p class="help">${say.notWritten}</p>${inside(item, unfolded)}`
+        : inside(item, unfolded);
     const tally = html`<span class="title">${title}</span>`;
     if (item.inSight.length + item.folded.length <= fewFields)
-      return html`<fieldset class="item" ${data(item.path)}><legend>${tally}</legend>${room(item.path)}${inside(item, unfolded)}${written.length > 1 || !field.required ? remove : nothing}</fieldset>`;
+      return html`<fieldset class="item" ${data(item.path)}><legend>${tally}</legend>${room(item.path)}${inner}${written.length > 1 || !field.required ? remove : nothing}</fieldset>`;
     const id = idOf(item.path, 'item');
-    return html`<details class="item" id="${id}"${opened(unfolded, id)} ${data(item.path)}><summary id="${id}-head">${tally} <span class="to-mend"></span></summary>${room(item.path)}${unfolded.has(id) ? html`${inside(item, unfolded)}${remove}` : nothing}</details>`;
+    return html`<details class="item" id="${id}"${opened(unfolded, id)} ${data(item.path)}><summary id="${id}-head">${tally} <span class="to-mend"></span></summary>${room(item.path)}${unfolded.has(id) ? html`${inner}${remove}` : nothing}</details>`;
   });
   const add = html`<button type="button" class="add" id="${idOf(path, 'add')}" ${data(path, 'add')}>${say.add(what, written.length === 0)}</button>`;
   return html`<div class="items" role="group" aria-label="${field.title}" ${data(path)}>${room(path)}${list}${full ? nothing : add}</div>`;

@@ -32,7 +32,13 @@ export type Control =
       readonly folded: readonly Control[];
     })
   /** Any number of such groups. */
-  | (At & { readonly kind: 'items'; readonly items: readonly Group[]; readonly most: number | null })
+  | (At & {
+      readonly kind: 'items';
+      readonly items: readonly Group[];
+      readonly most: number | null;
+      /** Whether the last of them was added and is not in the text yet. */
+      readonly isBegun: boolean;
+    })
   /** Texts under names of the builder's own. */
   | (At & { readonly kind: 'named'; readonly rows: readonly Control[] })
   /** What stands in the text in a shape that has no fields here: shown, and changed in the text. */

@@ -85,7 +85,7 @@ function listed(
       itemGroup(at, of, item, index, around),
     );
     return groups.every((one) => one !== null)
-      ? { ...at, kind: 'items', items: groups, most: shape.most }
+      ? { ...at, kind: 'items', items: groups, most: shape.most, isBegun: around.begun.has(idOf(at.path)) }
       : odd(at);
   }
   if (of.kind === 'list' || !items.every((item) => typeof item === 'string')) return odd(at);

@@ -40,7 +40,9 @@ export function formView(form: HTMLElement, plainNow: () => Plain): FormView {
         const structure = `${structureOf(section)} ${[...unfolded].sort().join(' ')}`;
         if (!anew && drawn.get(section.id) === structure) continue;
         drawn.set(section.id, structure);
-        box.innerHTML = sectionMarkup(section).text;
+        keepingNewNames(box, () => {
+          box.innerHTML = sectionMarkup(section).text;
+        });
       }
     });
     for (const [id, title] of titlesOf(sections)) {
@@ -172,6 +174,21 @@ function holds(fold: HTMLDetailsElement, path: Path): boolean {
 
 function isThere(plain: Plain, [key]: Path): boolean {
   return typeof plain === 'object' && key !== undefined && Object.hasOwn(plain, key);
+}
+
+/** Draws, then puts back what is not in the file yet, as long as it is not. */
+function keepingNewNames(box: HTMLElement, draw: () => void): void {
+  const rows = [...box.querySelectorAll<HTMLElement>('.new-name')].map((row) =>
+    [...row.querySelectorAll('input')].map(({ id, value }) => ({ id, value })),
+  );
+  draw();
+  for (const row of rows) {
+    if (row.every(({ value }) => value.trim() !== '')) continue;
+    for (const { id, value } of row) {
+      const field = document.getElementById(id);
+      if (field instanceof HTMLInputElement) field.value = value;
+    }
+  }
 }
 
 /** Draws, then puts the cursor where it was, in the field that stands in the place of the old one. */

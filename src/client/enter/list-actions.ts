@@ -1,8 +1,11 @@
 import type { Path, Plain } from '../../entries/source/source.ts';
 import { enter as say } from '../../words/enter.ts';
+import { html } from '../compare/html.ts';
 import type { FormView } from './form-view.ts';
 import { idOf } from './id-of.ts';
+import { newName } from './new-name.ts';
 import { nextNumber } from './next-number.ts';
+import { titleAt } from './title-at.ts';
 import { countAt, valueAt } from './value-at.ts';
 
 /** What adding and removing parts needs of the form. */
@@ -32,26 +35,35 @@ export function addPart(view: FormView, writer: Writer, list: Path): void {
   view.reveal(item);
 }
 
-/** Takes a part out of its list; the cursor goes to where one would add another. */
+/** Takes a part out of its list, with a way to take that back; the cursor goes to where one would add another. */
 export function removePart(view: FormView, writer: Writer, item: Path): void {
   const list = item.slice(0, -1);
   const place = Number(item.at(-1));
-  if (place < countAt(writer.plain(), list)) writer.put(item, null);
+  const wasWritten = place < countAt(writer.plain(), list);
+  const title = titleAt(writer.plain(), item);
+  if (wasWritten) writer.put(item, null);
   else view.end(list);
   writer.redraw();
-  document.getElementById(idOf(list, 'add'))?.focus();
-  writer.tell(say.removed(say.itemNumber(say.item[String(list.at(-1))] ?? '', place + 1)));
+  const add = document.getElementById(idOf(list, 'add'));
+  if (wasWritten) add?.before(takingBack(title, item));
+  add?.focus();
+  writer.tell(say.removed(title));
 }
 
-/** Puts a text under a name of the builder's own; the cursor goes to what is still empty. */
-export function addNamed(writer: Writer, map: Path): void {
-  const id = idOf(map, 'new');
-  const [name, value] = ['name', 'value'].map((part) => document.getElementById(`${id}-${part}`));
-  if (!(name instanceof HTMLInputElement) || !(value instanceof HTMLInputElement)) return;
-  const [key, text] = [name.value.trim(), value.value.trim()];
-  if (key !== '' && text !== '') writer.put([...map, key], text);
-  const next = key !== '' && text === '' ? value : document.getElementById(`${id}-name`);
-  next?.focus();
+/** Where a part was: what became of it, until something else is changed. */
+function takingBack(title: string, item: Path): HTMLElement {
+  const told = document.createElement('p');
+  told.className = 'removed';
+  told.innerHTML =
+    html`${say.removed(title)} <button type="button" data-put-back="${JSON.stringify(item)}">${say.takeBack}</button>`.text;
+  return told;
+}
+
+/** Leads on after a text was put under a name of the builder's own: to what is still empty of the next. */
+export function addNamed(map: Path): void {
+  const boxes = newName(map);
+  const isHalf = boxes !== null && boxes.name.value.trim() !== '';
+  (isHalf ? boxes.value : boxes?.name)?.focus();
 }
 
 /** Puts a value that was offered in its field, and the cursor there. */

@@ -3,6 +3,7 @@ import { enter as say } from '../../words/enter.ts';
 import type { Checked } from './checked.ts';
 import type { FormView } from './form-view.ts';
 import { idOf } from './id-of.ts';
+import { halfNamed } from './new-name.ts';
 import { partsLeft } from './parts-left.ts';
 import { type PlacedProblem, placedProblems, problemList, tallied, tellProblems } from './problems-view.ts';
 
@@ -23,6 +24,7 @@ export interface MendView {
 }
 
 export function mendView(form: HTMLElement, textField: HTMLTextAreaElement, view: FormView): MendView {
+  let inText: readonly PlacedProblem[] = [];
   let placed: readonly PlacedProblem[] = [];
   let canBeRead = true;
   let tellGaps = false;
@@ -35,7 +37,14 @@ export function mendView(form: HTMLElement, textField: HTMLTextAreaElement, view
   }
 
   function again(): void {
+    placed = [...inText, ...halfNamed(form)];
     tellProblems(form, canBeRead ? placed : [], (gap) => tellGaps || parts.isLeft(gap));
+    const { mistakes, gaps, doubts } = tallied(placed);
+    write('.mend-count', say.left(mistakes, gaps, doubts));
+    write('.bar-mend', say.barLeft(mistakes, gaps, doubts));
+    const list = form.querySelector('.mend-list');
+    const markup = problemList(placed);
+    if (list !== null && list.innerHTML !== markup) list.innerHTML = markup;
   }
 
   function leadTo(path: readonly (string | number)[], line: number): void {
@@ -52,15 +61,10 @@ export function mendView(form: HTMLElement, textField: HTMLTextAreaElement, view
 
   return {
     show: (now) => {
-      placed = placedProblems(now);
+      inText = placedProblems(now);
       canBeRead = now.source !== null;
       again();
-      const { mistakes, gaps, doubts } = tallied(placed);
-      write('.mend-count', say.left(mistakes, gaps, doubts));
-      write('.bar-mend', say.barLeft(mistakes, gaps, doubts));
-      const list = form.querySelector('.mend-list');
-      const markup = problemList(placed);
-      if (list !== null && list.innerHTML !== markup) list.innerHTML = markup;
+      const { mistakes, gaps } = tallied(placed);
       return mistakes + gaps;
     },
     again,

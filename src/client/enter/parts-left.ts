@@ -9,6 +9,9 @@ export interface PartsLeft {
   readonly forget: () => void;
 }
 
+/** Items of lists, and rows in which something gets a name of its own. */
+const anyPart = '.item, .new-name';
+
 /** @param changed is called when a part has been left */
 export function partsLeft(form: HTMLElement, changed: () => void): PartsLeft {
   const left = new Set<string>();
@@ -17,7 +20,7 @@ export function partsLeft(form: HTMLElement, changed: () => void): PartsLeft {
   form.addEventListener('focusin', ({ target }) => {
     if (!(target instanceof Element)) return;
     const now = partsAround(target);
-    const gone = here.filter((part) => !now.includes(part) && !left.has(part));
+    const gone = here.filter((part) => !now.includes(part));
     here = now;
     for (const part of gone) left.add(part);
     if (gone.length > 0) changed();
@@ -38,9 +41,9 @@ export function partsLeft(form: HTMLElement, changed: () => void): PartsLeft {
 
 function partsAround(element: Element): string[] {
   const parts: string[] = [];
-  for (let part = element.closest<HTMLElement>('.item'); part !== null; ) {
-    parts.push(idOf(JSON.parse(part.dataset.at ?? '[]')));
-    part = part.parentElement?.closest<HTMLElement>('.item') ?? null;
+  for (let part = element.closest<HTMLElement>(anyPart); part !== null; ) {
+    parts.push(idOf(JSON.parse(part.dataset.at ?? part.dataset.name ?? '[]')));
+    part = part.parentElement?.closest<HTMLElement>(anyPart) ?? null;
   }
   return parts;
 }

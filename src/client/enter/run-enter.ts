@@ -47,6 +47,7 @@ export function runEnter(form: HTMLElement): void {
 
   let state = entered({ text: emptyEntry, challenge: challengeField?.value ?? '', folder: '' });
   let before: Draft | null = null;
+  let withPart: Draft | null = null;
   let fresh: ReturnType<typeof setTimeout> | undefined;
 
   const { settle } = typing(form, takenFrom);
@@ -80,6 +81,7 @@ export function runEnter(form: HTMLElement): void {
   function take(draft: Draft, from: From): void {
     state = entered(draft, state.readable);
     tell('');
+    for (const told of form.querySelectorAll('.removed')) told.remove();
     part('.kept-told').textContent = store.keep(draft) ? say.draftNone : say.draftRefused;
     show(from);
   }
@@ -208,10 +210,18 @@ export function runEnter(form: HTMLElement): void {
   });
   form.addEventListener('click', ({ target }) => {
     const button = target instanceof Element ? target.closest('button') : null;
-    const { add, remove, addNamed: named, empty, to, line, write, value } = button?.dataset ?? {};
+    const { add, remove, putBack, addNamed: named, empty, to, line, write, value } = button?.dataset ?? {};
     if (add !== undefined) addPart(view, writer, JSON.parse(add));
-    if (remove !== undefined) removePart(view, writer, JSON.parse(remove));
-    if (named !== undefined) addNamed(writer, JSON.parse(named));
+    if (remove !== undefined) {
+      withPart = state.draft;
+      removePart(view, writer, JSON.parse(remove));
+    }
+    if (putBack !== undefined && withPart !== null) {
+      take(withPart, 'elsewhere');
+      view.reveal(JSON.parse(putBack));
+      tell(say.takenBack);
+    }
+    if (named !== undefined) addNamed(JSON.parse(named));
     if (empty !== undefined) emptyFields(writer, JSON.parse(empty));
     if (write !== undefined && value !== undefined)
       takeOffer(view, writer, JSON.parse(write), JSON.parse(value));

@@ -11,7 +11,7 @@ function shape(control: Control): unknown {
     case 'group':
       return [...control.inSight, ...control.folded].map(shape);
     case 'items':
-      return ['items', ...control.items.map(shape)];
+      return ['items', control.isBegun, ...control.items.map(shape)];
     case 'named':
       return ['named', ...control.rows.map(({ path }) => path.at(-1))];
     case 'lines':

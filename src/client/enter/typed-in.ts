@@ -1,6 +1,7 @@
 import type { Path, Plain } from '../../entries/source/source.ts';
 import { enter as say } from '../../words/enter.ts';
 import { withBladeAngle } from './blade-angle.ts';
+import { newName } from './new-name.ts';
 import { isPerMotor } from './per-motor.ts';
 import { splitItems } from './split-items.ts';
 
@@ -29,6 +30,8 @@ export function typedIn(field: Element, form: ParentNode): TypedIn | null {
     !(field instanceof HTMLTextAreaElement)
   )
     return null;
+  const map = field.closest<HTMLElement>('[data-name]')?.dataset.name;
+  if (map !== undefined) return typedInNewName(JSON.parse(map));
   if (field.dataset.put === undefined) return null;
   const path: Path = JSON.parse(field.dataset.put);
   if (field instanceof HTMLInputElement && field.type === 'checkbox')
@@ -62,6 +65,13 @@ export function typedInList(item: Path, texts: readonly string[]): TypedIn {
     if (last > 0) return { path: list, value: all };
   }
   return { path: item, value: items[0] ?? null };
+}
+
+/** A text under a name of its own, once both are there. */
+function typedInNewName(map: Path): TypedIn | null {
+  const boxes = newName(map);
+  const [key, value] = boxes === null ? ['', ''] : [plainly(boxes.name.value), plainly(boxes.value.value)];
+  return key === '' || value === '' ? null : { path: [...map, key], value, whenLeft: true };
 }
 
 function plainly(text: string): string {

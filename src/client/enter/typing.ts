@@ -22,8 +22,11 @@ export function typing(form: HTMLElement, take: (field: Element, done: boolean) 
   function settle(): void {
     clearTimeout(timer);
     const taken = [...waiting].map(([field, done]) => take(field, done));
-    waiting.clear();
+    // Of a field that was not left, more may be taken once it is.
+    for (const [field, done] of waiting) if (done) waiting.delete(field);
     for (const put of taken) put();
+    // What was drawn anew stands in another field now.
+    for (const field of waiting.keys()) if (!field.isConnected) waiting.delete(field);
   }
 
   function wait(field: Element, done: boolean, time: number): void {
@@ -68,9 +71,9 @@ export function typing(form: HTMLElement, take: (field: Element, done: boolean) 
   for (const letGo of ['pointerup', 'pointercancel'])
     window.addEventListener(letGo, () => {
       pressed = false;
-      if (waiting.size === 0) return;
+      if (![...waiting.values()].includes(true)) return;
       clearTimeout(timer);
-      timer = setTimeout(settle, [...waiting.values()].includes(true) ? 0 : pause);
+      timer = setTimeout(settle, 0);
     });
   window.addEventListener('pagehide', leave);
   document.addEventListener('visibilitychange', () => {
