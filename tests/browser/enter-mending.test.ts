@@ -144,6 +144,20 @@ describe('a text under a name of its own', () => {
   });
 });
 
+describe('a part that was added', () => {
+  it('has the cursor in its first field, and says that it is not in the file yet', async () => {
+    const { page, close } = await opened(entry);
+    await page.getByRole('button', { name: 'Add another motor' }).tap();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('at-motors.2.count');
+    const motor = page.locator('#at-motors\\.2\\.-item');
+    expect(await motor.textContent()).toContain('Not in the file yet');
+    await fill(page, ['motors', 2, 'count'], '2');
+    await written(page, '- count: 2');
+    expect(await motor.textContent()).not.toContain('Not in the file yet');
+    await close();
+  });
+});
+
 describe('what is to be mended', () => {
   it('is told of a new flight once it was left, under the field that is missing', async () => {
     const { page, close } = await opened(entry);

@@ -134,9 +134,10 @@ export function formView(form: HTMLElement, plainNow: () => Plain): FormView {
       const exact = document.getElementById(idOf(path.slice(0, length)));
       if (exact !== null) return exact;
       const room = document.getElementById(idOf(path.slice(0, length), 'problems'));
-      const inRoom = room?.parentElement?.querySelector<HTMLElement>(
-        'input, select, textarea, button, summary',
-      );
+      const around = room?.parentElement;
+      const inRoom =
+        around?.querySelector<HTMLElement>('input, select, textarea') ??
+        around?.querySelector<HTMLElement>('button, summary');
       if (inRoom != null) return inRoom;
     }
     return null;
