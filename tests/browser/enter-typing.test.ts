@@ -116,6 +116,24 @@ describe('what is being typed', () => {
     await close();
   });
 
+  it('is out of the file again where it was emptied after a pause', async () => {
+    const { page, close } = await opened(entry);
+    const taken = (there: boolean) =>
+      page.waitForFunction(
+        (is) =>
+          document.querySelector<HTMLTextAreaElement>('#text-of-file')?.value.includes('nose: 3') === is,
+        there,
+      );
+    await page.locator('#part-mass .more > summary').first().tap();
+    await field(page, 'nose').pressSequentially('3');
+    await taken(true);
+    await page.keyboard.press('Backspace');
+    await page.keyboard.press('Tab');
+    await taken(false);
+    expect(await text(page)).toBe(entry);
+    await close();
+  });
+
   it('does not take the button from under a slow press', async () => {
     const { page, close } = await opened(entry.replace('time: 38.4 s', 'timekeepers: [ote, heron]'));
     await page.locator('#at-flights\\.0\\.-item-head').tap();

@@ -48,6 +48,10 @@ export function typing(form: HTMLElement, take: (field: Element, done: boolean) 
     // The cursor is still on its way to the next field: what is drawn anew must not take that away.
     if (target instanceof Element) wait(target, true, 0);
   });
+  // What was typed and emptied again is no change to the browser, and yet it was taken in between.
+  form.addEventListener('focusout', ({ target }) => {
+    if (target instanceof Element && waiting.has(target)) wait(target, true, 0);
+  });
   form.addEventListener('compositionend', ({ target }) => {
     if (target instanceof Element) wait(target, false, pause);
   });
