@@ -57,7 +57,7 @@ interface Found {
   readonly handedIn: Omit<HandedIn, 'author'>;
 }
 
-const noHistory = { on: null, files: null, byOthers: [] };
+const noHistory = { on: null, files: null, byOthers: [], outside: [] };
 
 /** Prints what a change of the content folder does; gives the exit code. */
 export function main(argv: readonly string[]): Promise<number> {

@@ -1,4 +1,4 @@
-import type { Concern } from '../../src/almanac/review/concern.ts';
+import type { Concern, RulingTold } from '../../src/almanac/review/concern.ts';
 import { raisedInText } from '../../src/components/number-text.ts';
 import { dayNumber } from '../../src/timing/instant.ts';
 import { words } from '../../src/words.ts';
@@ -53,8 +53,20 @@ export function concernTold(concern: Concern, { quote, sentence, most }: Telling
       return say.severalBuilders(few(concern.handles.map(quote)));
     case 'not-the-author':
       return say.notTheAuthor(name, few(concern.builders.map(quote)), quote(concern.author));
-    case 'file-by-others':
-      return say.fileByOthers(quote(concern.file));
+    case 'files-by-others':
+      return say.filesByOthers(few(concern.files.map(quote)));
+    case 'outside-content':
+      return say.outsideContent(few(concern.files.map(quote)));
+    case 'flights-count-no-more':
+      return say.countNoMore(quote(concern.challenge), concern.flights, concern.aircraft);
+    case 'rulings-written':
+      return say.rulings(
+        name,
+        concern.flights,
+        concern.before === null ? null : rulingTold(concern.before, quote),
+        concern.after === null ? null : rulingTold(concern.after, quote),
+        concern.flightChanges,
+      );
     case 'handle-by-others':
       return say.handleByOthers(quote(concern.file), quote(concern.handle));
     case 'rules-changed-after-opening':
@@ -80,6 +92,18 @@ export function concernTold(concern: Concern, { quote, sentence, most }: Telling
     case 'handed-in-late':
       return say.handedInLate(name, concern.flights, concern.handedIn, concern.reportBy);
   }
+}
+
+/** A ruling on one line: verdict, who, when, and what was said. */
+function rulingTold(ruling: RulingTold, quote: Telling['quote']): string {
+  const { verdict, by, second, date, received, time, reason, seen } = ruling;
+  return [
+    say.ruledBy(verdict, [by, ...(second === null ? [] : [second])].map(quote), date),
+    ...(time === null ? [] : [say.ruledTime(secondsTold(time))]),
+    ...(received === null ? [] : [say.receivedOn(received)]),
+    ...(seen.length === 0 ? [] : [say.seen(seen.map(quote))]),
+    ...(reason === null ? [] : [quote(reason)]),
+  ].join(', ');
 }
 
 /** A field's name without the marks around it: the quote brings its own. */

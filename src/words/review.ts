@@ -148,7 +148,29 @@ export const review = {
       `Files of several builders change at once: ${listed(handles)}.`,
     notTheAuthor: (name: string, builders: readonly string[], author: string) =>
       `${name} is by ${listed(builders)}, and this comes from ${author}.`,
-    fileByOthers: (file: string) => `${file}: until now others wrote in it.`,
+    filesByOthers: (files: readonly string[]) =>
+      `${listed(files)}: until now others wrote in ${files.length === 1 ? 'it' : 'them'}.`,
+    outsideContent: (files: readonly string[]) =>
+      `${listed(files)}: outside the content folder; an entry needs none of ${files.length === 1 ? 'it' : 'them'}.`,
+    countNoMore: (challenge: string, count: number, of: number) =>
+      `${challenge}: ${counted(count, 'accepted flight')} of ${aircraft(of)}, written as before, would not count any more.`,
+    rulings: (
+      name: string,
+      numbers: readonly number[],
+      before: string | null,
+      after: string | null,
+      flightChanges: boolean,
+    ) =>
+      `${name}, ${numbered(numbers)}: ${
+        after === null ? 'the ruling is taken out' : `ruled ${after}`
+      }${before === null ? '' : `; before: ${before}`}.${
+        flightChanges && before !== null ? ' What is ruled on changes in the same go.' : ''
+      }`,
+    ruledBy: (verdict: string, by: readonly string[], date: string) =>
+      `${verdict} by ${listed(by)} on ${dateInWords(date)}`,
+    ruledTime: (time: string) => `official time ${time}`,
+    receivedOn: (date: string) => `received ${dateInWords(date)}`,
+    seen: (what: readonly string[]) => `seen: ${what.join(', ')}`,
     handleByOthers: (file: string, handle: string) =>
       `${file} names ${handle}, and what there was of ${handle} came from others.`,
     rules: (challenge: string, changes: readonly string[], amendments: readonly string[]) =>

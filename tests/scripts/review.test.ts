@@ -242,10 +242,75 @@ describe('a flight changed behind its ruling', () => {
     expect(told).toContain('- Plover, before 1, now no place, score 40.00 s → –');
   });
 
+  it('counts the accepted flights that nobody wrote anew and that would count no more', async () => {
+    // Dunlin's flight stands as it was; its airframe lost a fifth of its mass.
+    expect(await ofBranch('behind', 'text')).toContain(
+      '- haul: 1 accepted flight of 1 aircraft, written as before, would not count any more.',
+    );
+  });
+
   it('says that files of several builders change, and that others wrote in them', async () => {
     const told = await ofBranch('behind', 'text');
     expect(told).toContain('- Files of several builders change at once: hettie and jago.');
-    expect(told).toContain('- entries/haul/plover/entry.md: until now others wrote in it.');
+    expect(told).toContain(
+      '- entries/haul/dunlin/entry.md and entries/haul/plover/entry.md: until now others wrote in them.',
+    );
+  });
+});
+
+describe('what would pass quietly', () => {
+  it('a flight changed and ruled anew in one go is told with who ruled', async () => {
+    branch('both', () => {
+      edit('entries/haul/dunlin/entry.md', 'time: 30.0 s', 'time: 99.0 s');
+      edit('rulings/haul/dunlin.md', 'by: otter', 'by: somebody');
+      const seal = /seal: 1-[0-9a-f]{16}/.exec(
+        readFileSync(join(history.content, 'rulings/haul/dunlin.md'), 'utf8'),
+      );
+      edit('rulings/haul/dunlin.md', String(seal?.[0]), 'seal: 1-0123456789abcdef');
+    });
+    expect(await review('--base', 'main', '--head', 'both')).toContain(
+      '- Dunlin (haul), flight 1: ruled accepted by somebody on 10 May 2027; before: accepted by otter on 10 May 2027. ' +
+        'What is ruled on changes in the same go.',
+    );
+  });
+
+  it('a ruling that is taken out is told', async () => {
+    branch('unruled', () => history.git('rm', '--quiet', 'content/rulings/haul/dunlin.md'));
+    expect(await review('--base', 'main', '--head', 'unruled')).toContain(
+      '- Dunlin (haul), flight 1: the ruling is taken out; before: accepted by otter on 10 May 2027.',
+    );
+  });
+
+  it('files outside the content folder come first', async () => {
+    branch('outside', () => writeFileSync(join(folder, 'build.sh'), 'true\n'));
+    expect(await review('--base', 'main', '--head', 'outside')).toMatch(
+      /look at\n\s+- build\.sh: outside the content folder; an entry needs none of it\.\n/,
+    );
+  });
+
+  it('a commit is not taken for older than what it was made from', async () => {
+    const early = reedling.replace('2027-05-22', '2027-03-10').replace('2027-05-23', '2027-03-11');
+    branch('early', () => history.write('entries/haul/early/entry.md', early), 'amarsh', '2027-03-12');
+    // Made from a commit of 12 May: 63 and 62 days after the flights.
+    const told = await review('--base', 'main', '--head', 'early');
+    expect(told).toContain('flight 1: flown 10 March 2027, handed in 12 May 2027, 63 days later.');
+  });
+
+  it('rules that change are looked at as of now, whatever day the commit gives itself', async () => {
+    const change = () => edit('challenges/haul.md', 'at least 0.9 m', 'at least 1.1 m');
+    branch('backdated', change, 'desk', '2027-02-01');
+    expect(await review('--base', 'main', '--head', 'backdated')).toContain('No amendment tells of it.');
+  });
+
+  it('a new folder whose file is a link takes nothing out', async () => {
+    branch('linked', () => {
+      history.write('entries/haul/linked/notes.txt', 'A link beside.\n');
+      symlinkSync('/etc/hostname', join(history.content, 'entries/haul/linked/entry.md'));
+    });
+    const told = await review('--base', 'main', '--head', 'linked');
+    expect(told).toContain('linked');
+    expect(told).not.toContain('taken out');
+    expect(told).not.toContain('takes out');
   });
 });
 

@@ -7,7 +7,7 @@ import type { FlightRecord } from '../almanac.ts';
 import type { PlaceIfAccepted, Wait } from '../awaiting/awaiting.ts';
 import type { ChangedValue } from './changed-values.ts';
 import type { EntryPair } from './entry-pairs.ts';
-import { challengeOf, type EntryOnSide, type Side } from './side.ts';
+import { challengeOf, type EntryOnSide, rulingsOn, type Side } from './side.ts';
 
 /** A flight as one side has it. */
 export interface FlightOnSide {
@@ -101,7 +101,7 @@ function onSide(record: FlightRecord | undefined): FlightOnSide | null {
 }
 
 function rulingOn(side: EntryOnSide | null, number: number): FlightRuling | null {
-  return side?.record.ruling?.flights.find(({ flight }) => flight === number) ?? null;
+  return rulingsOn(side).get(number) ?? null;
 }
 
 function sameRuling(before: FlightRuling, after: FlightRuling | null): boolean {

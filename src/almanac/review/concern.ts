@@ -1,6 +1,6 @@
 import type { Stale } from '../../contest/standing.ts';
 import type { CalendarDate } from '../../model/calendar.ts';
-import type { Verdict } from '../../model/ruling.ts';
+import type { FlightRuling, Verdict } from '../../model/ruling.ts';
 import type { ChangedRules } from '../awaiting/rules-after-opening.ts';
 import type { ChangedValue } from './changed-values.ts';
 
@@ -10,6 +10,11 @@ export interface Named {
   readonly entry: string;
   readonly name: string;
 }
+
+export type RulingTold = Pick<
+  FlightRuling,
+  'verdict' | 'by' | 'second' | 'date' | 'received' | 'time' | 'reason' | 'seen'
+>;
 
 /** Something that a person should look at before the change is taken over. It says nothing against anybody. */
 export type Concern =
@@ -21,6 +26,15 @@ export type Concern =
       readonly verdict: Verdict;
       readonly values: readonly ChangedValue[];
       readonly facts: readonly Stale[];
+    })
+  /** What rulings say that are new, other than before, or taken out: null on the side that has none. */
+  | (Named & {
+      readonly kind: 'rulings-written';
+      readonly flights: readonly number[];
+      readonly before: RulingTold | null;
+      readonly after: RulingTold | null;
+      /** Whether the flights themselves are new or changed with it. */
+      readonly flightChanges: boolean;
     })
   | (Named & {
       readonly kind: 'flight-removed';
@@ -45,7 +59,16 @@ export type Concern =
       readonly author: string;
       readonly builders: readonly string[];
     })
-  | { readonly kind: 'file-by-others'; readonly file: string }
+  | { readonly kind: 'files-by-others'; readonly files: readonly string[] }
+  /** Files that are no content; paths in the repository. */
+  | { readonly kind: 'outside-content'; readonly files: readonly string[] }
+  /** Accepted flights that nobody wrote anew, and that would count no more. */
+  | {
+      readonly kind: 'flights-count-no-more';
+      readonly challenge: string;
+      readonly flights: number;
+      readonly aircraft: number;
+    }
   | { readonly kind: 'handle-by-others'; readonly file: string; readonly handle: string }
   /** No amendment tells of it where `amendments` is empty. */
   | (ChangedRules & { readonly kind: 'rules-changed-after-opening'; readonly challenge: string })

@@ -11,4 +11,6 @@ export interface HandedIn {
   readonly files: readonly FileHistory[] | null;
   /** Files in which somebody now writes who had not written in them, while others had. */
   readonly byOthers: readonly string[];
+  /** Changed files of the repository that are not of the content folder; none where nobody can tell. */
+  readonly outside: readonly string[];
 }

@@ -2,11 +2,13 @@ import type { Challenge } from '../../model/challenge.ts';
 import { todayIn } from '../today.ts';
 import { changedFiles } from './changed-files.ts';
 import { changedPlaces } from './changed-places.ts';
+import { countNoMore } from './concerns/count-no-more.ts';
 import { goneFlights } from './concerns/gone-flights.ts';
 import { handInDates } from './concerns/hand-in-dates.ts';
 import { ruledFlights } from './concerns/ruled-flights.ts';
 import { rulesAmended } from './concerns/rules-amended.ts';
 import { whoseFiles } from './concerns/whose-files.ts';
+import { writtenRulings } from './concerns/written-rulings.ts';
 import { entryPairs } from './entry-pairs.ts';
 import type { HandedIn } from './history.ts';
 import { problemsBetween } from './problems-between.ts';
@@ -32,9 +34,13 @@ export function reviewOf(sides: Sides, handedIn: HandedIn): Review {
     places: changedPlaces(sides),
     problems: problemsBetween(sides),
     concerns: [
+      ...(handedIn.outside.length > 0 ? [{ kind: 'outside-content', files: handedIn.outside } as const] : []),
       ...ruledFlights(sides, pairs, entries),
+      ...writtenRulings(pairs, entries),
+      ...countNoMore(entries),
       ...goneFlights(entries),
-      ...rulesAmended(sides, dayIn),
+      // Rules are in force once they are taken over, whenever they were written.
+      ...rulesAmended(sides, ({ timeZone }) => todayIn(now, timeZone)),
       ...whoseFiles(sides, files, pairs, handedIn),
       ...handInDates(
         entries.filter(({ change }) => change !== 'readable-again'),

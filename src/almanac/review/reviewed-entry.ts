@@ -54,7 +54,8 @@ function changeOf(
 ): ReviewedEntry['change'] {
   const leftOut = ({ content }: Side) =>
     content.leftOut.some((one) => one.challenge === challenge && one.entry === entry);
-  if (after === null) return leftOut(sides.after) ? 'not-readable' : 'removed';
+  // What was never there can only be something new that nobody can read, such as a link in the place of the file.
+  if (after === null) return leftOut(sides.after) || before === null ? 'not-readable' : 'removed';
   if (before === null) return leftOut(sides.before) ? 'readable-again' : 'added';
   if (renamed) return 'renamed';
   return touched ? 'changed' : 'touched';

@@ -1,4 +1,5 @@
 import type { Content, ReadEntry } from '../../entries/folder/content.ts';
+import type { FlightRuling } from '../../model/ruling.ts';
 import type { Almanac, ChallengeRecord, EntryRecord } from '../almanac.ts';
 
 /** A content folder at one moment, read and put together. */
@@ -35,6 +36,11 @@ export function entriesOf({ content, almanac }: Side): ReadonlyMap<string, Entry
       return record === undefined ? [] : [[key, { read, record }] as const];
     }),
   );
+}
+
+/** The rulings on the flights of an aircraft, by number; none where there is no such aircraft. */
+export function rulingsOn(side: EntryOnSide | null): ReadonlyMap<number, FlightRuling> {
+  return new Map((side?.record.ruling?.flights ?? []).map((ruling) => [ruling.flight, ruling]));
 }
 
 /** A challenge of a side; null where it has none of that name that can be read. */

@@ -7,7 +7,7 @@ import { sealFlights } from '../../../src/almanac/seal-flights.ts';
 import { contentOf, type Files, soundFolder } from '../../entries/content-folder.ts';
 
 export const today = '2027-06-01';
-const unknown: HandedIn = { on: null, author: null, files: null, byOthers: [] };
+const unknown: HandedIn = { on: null, author: null, files: null, byOthers: [], outside: [] };
 
 /** What files say when they are laid over a small sound folder; the text itself serves as the digest. */
 export async function sideOf(files: Files): Promise<Side> {

@@ -21,7 +21,7 @@ export function whoseFiles(
     ...several(touched),
     ...touched.flatMap((pair) => buildersOf(pair, handedIn.author)),
     ...juniors(sides),
-    ...handedIn.byOthers.map((file): Concern => ({ kind: 'file-by-others', file })),
+    ...byOthers(files, handedIn),
     ...handles(sides, touched, handedIn),
   ];
 }
@@ -29,6 +29,14 @@ export function whoseFiles(
 function organisers(files: readonly ChangedFile[], withEntries: boolean): Concern[] {
   const theirs = files.filter(({ place }) => ofOrganisers.includes(place.kind)).map(({ file }) => file);
   return theirs.length === 0 ? [] : [{ kind: 'organisers-files', files: theirs, withEntries }];
+}
+
+/** What organisers answer for is told as theirs; what was put back as it was is nobody's matter. */
+function byOthers(files: readonly ChangedFile[], handedIn: HandedIn): Concern[] {
+  const told = files
+    .filter(({ file, place }) => handedIn.byOthers.includes(file) && !ofOrganisers.includes(place.kind))
+    .map(({ file }) => file);
+  return told.length === 0 ? [] : [{ kind: 'files-by-others', files: told }];
 }
 
 /** Aircraft that have no builder in common. */
