@@ -42,7 +42,7 @@ export interface Reader {
   suppose(assumption: string): void;
   /** Names something worth knowing that does not make the figure assumed. */
   note(remark: string): void;
-  /** Gives the figure up with a reason such as "needs a flight". */
+  /** Gives the figure up with a reason such as "needs a flight that can count". */
   absent(reason: string): never;
 }
 

@@ -21,7 +21,7 @@ export const durationFigures: readonly FigureDefinition[] = [
     source: 'timing rules of the challenge',
     range: 'any flight',
     compute: (from, { flown }) => {
-      if (flown === null) return from.absent('needs a flight');
+      if (flown === null) return from.absent('needs a flight that can count');
       const { seconds, u, ruled } = flown.official;
       return from.derived(flown.official, 'the official time', () => ({
         kind: 'time',

@@ -76,7 +76,7 @@ describe('the chart of where the energy went', () => {
   it('is none where an item is missing', () => {
     const missing: EnergyAccount = new Map([
       ...account(plain),
-      ['aloft', { id: 'a', unit: 'J', absent: 'needs a flight' }],
+      ['aloft', { id: 'a', unit: 'J', absent: 'needs a flight that can count' }],
     ]);
     expect(energyChart(missing)).toBeNull();
     expect(energyChart(new Map())).toBeNull();

@@ -85,8 +85,10 @@ describe('the numbers of a flight', () => {
   it('say what is missing, the flight before all else', () => {
     const glides = { absent: 'needs test glides' };
     expect(timeNumbers({ ...whole, sink: glides, use: glides })).toEqual(glides);
-    expect(timeNumbers({ ...whole, sink: glides, time: { absent: 'needs a flight' } })).toEqual({
-      absent: 'needs a flight',
+    expect(
+      timeNumbers({ ...whole, sink: glides, time: { absent: 'needs a flight that can count' } }),
+    ).toEqual({
+      absent: 'needs a flight that can count',
     });
   });
 });

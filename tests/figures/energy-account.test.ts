@@ -76,7 +76,7 @@ describe('the account of a flight’s energy', () => {
 
   it('says what is missing where there is none', () => {
     expect(missingFromAccount(energyAccount(subject(of)))).toBeNull();
-    expect(missingFromAccount(energyAccount(subject()))).toBe('needs a flight');
+    expect(missingFromAccount(energyAccount(subject()))).toBe('needs a flight that can count');
     expect(missingFromAccount(energyAccount(subject({ flown: flown({ motorsRun: 1 }) })))).toBe(
       'needs a flight on which all motors ran',
     );

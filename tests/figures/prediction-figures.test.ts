@@ -41,7 +41,7 @@ describe('the energy use', () => {
 
   it('needs a flight, and one on which all motors ran', () => {
     const without = evaluate(subject(), 'flight').entry;
-    expect(without.get('energy-use')).toMatchObject({ absent: 'needs a flight' });
+    expect(without.get('energy-use')).toMatchObject({ absent: 'needs a flight that can count' });
     const one = evaluate(subject({ flown: flown({ motorsRun: 1 }) }), 'flight').entry;
     for (const id of ['energy-use', 'predicted-time'])
       expect(one.get(id)).toMatchObject({ absent: 'needs a flight on which all motors ran' });

@@ -373,7 +373,7 @@ describe('durations', () => {
   });
 
   it('need a flight and its turns', () => {
-    expect(reason(evaluate(subject(), 'flight').entry, 'best-time')).toBe('needs a flight');
+    expect(reason(evaluate(subject(), 'flight').entry, 'best-time')).toBe('needs a flight that can count');
     expect(
       reason(evaluate(subject({ flown: flown({ turns: [] }) }), 'flight').entry, 'duration-per-turn'),
     ).toBe('needs the turns of the flight');

@@ -49,8 +49,8 @@ describe('the parts of a time in the air', () => {
 
   it('say what is missing', () => {
     const without = timeParts(subject({ glides }));
-    expect(without.time).toMatchObject({ absent: 'needs a flight' });
-    expect(without.use).toMatchObject({ absent: 'needs a flight' });
+    expect(without.time).toMatchObject({ absent: 'needs a flight that can count' });
+    expect(without.use).toMatchObject({ absent: 'needs a flight that can count' });
     const unweighed = design();
     const motors = unweighed.motors.map((motor) => ({
       ...motor,

@@ -27,7 +27,7 @@ export interface PlotRow {
 export interface Missing {
   readonly entry: PlotEntry;
   readonly figure: PlotFigure;
-  /** Such as "needs a flight"; null where the value is not above zero and its axis is logarithmic. */
+  /** Such as "needs a flight that can count"; null where the value is not above zero and its axis is logarithmic. */
   readonly absent: string | null;
 }
 

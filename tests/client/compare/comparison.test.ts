@@ -43,10 +43,10 @@ describe('aircraft side by side', () => {
   });
 
   it('tell what is missing where a time cannot be taken apart', () => {
-    const absent = { absent: 'needs a flight' };
+    const absent = { absent: 'needs a flight that can count' };
     const grounded = { told: '', time: absent, use: absent, height: absent, sink: absent };
     const text = plain(comparison([aircraft('Heron'), aircraft('Bittern', { flown: grounded })], on).text);
-    expect(text).toContain('The time of Bittern cannot be taken apart: it needs a flight.');
+    expect(text).toContain('The time of Bittern cannot be taken apart: it needs a flight that can count.');
     expect(text).toContain('None of them has a chord or an area');
     expect(text).not.toMatch(/undefined|NaN|\[object/);
   });

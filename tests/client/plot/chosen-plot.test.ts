@@ -50,7 +50,7 @@ describe('a plot that was chosen', () => {
   it('leaves out who lacks a figure, once, with the first reason', () => {
     const bare = plotEntry('bare', {
       'wing-loading': { absent: 'needs the skein' },
-      'best-time': { absent: 'needs a flight' },
+      'best-time': { absent: 'needs a flight that can count' },
     });
     const { rows, missing } = chosen({}, 'metric', [heron, bare]);
     expect(rows).toHaveLength(1);

@@ -12,7 +12,7 @@ const spring = plotData([
     'wren',
     {
       'wing-loading': { value: 5, u: 0 },
-      'best-time': { absent: 'needs a flight' },
+      'best-time': { absent: 'needs a flight that can count' },
       'static-margin': { absent: 'needs the tailplane’s arm' },
     },
     { divisions: ['light'], waiting: true },
@@ -34,7 +34,7 @@ describe('what travels to a plot', () => {
   });
 
   it('names a reason once, however many aircraft have it', () => {
-    expect(packed(spring).reasons).toEqual(['needs the tailplane’s arm', 'needs a flight']);
+    expect(packed(spring).reasons).toEqual(['needs the tailplane’s arm', 'needs a flight that can count']);
   });
 
   it('comes together from several challenges, each aircraft with the figures its challenge has', () => {
