@@ -16,6 +16,18 @@ describe('between files', () => {
     ]);
   });
 
+  it('the site says where it is published', async () => {
+    expect(await problemsOf({ 'site.md': '---\nformat: 1\ntitle: Long Haul\n---\n' })).toEqual([
+      {
+        code: 'no-address',
+        file: 'site.md',
+        line: 1,
+        message:
+          '`address` is missing: links are made for a site at the top of its host, and the feed and the pictures for shared links go by none. Once you know where the site is published, write it down with its path.',
+      },
+    ]);
+  });
+
   it('an entry needs its challenge', async () => {
     expect(await problemsOf({ 'entries/hall/teal/entry.md': entryFile('Teal') })).toEqual([
       {
@@ -177,7 +189,8 @@ describe('between files', () => {
 
   it('what is named elsewhere must be there', async () => {
     const found = await problemsOf({
-      'site.md': '---\nformat: 1\ntitle: x\nfeatured: houl\nlogo: logo.png\n---\n',
+      'site.md':
+        '---\nformat: 1\ntitle: x\naddress: https://haul.example/\nfeatured: houl\nlogo: logo.png\n---\n',
       'news/2027-05-09-a.md': '---\ntitle: x\ndate: 2027-05-09\nchallenge: other\n---\n',
       'entries/haul/plover/entry.md': entryFile('Plover', 'also: elsewhere/plover'),
     });

@@ -21,7 +21,7 @@ export function entryFile(name: string, ...lines: string[]): string {
 
 /** A small folder without a mistake. */
 export const soundFolder: Files = {
-  'site.md': '---\nformat: 1\ntitle: Long Haul\n---\n',
+  'site.md': '---\nformat: 1\ntitle: Long Haul\naddress: https://haul.example/\n---\n',
   'challenges/haul.md': '---\ntitle: Long Haul\nopens: 2027-03-01\ncloses: 2027-10-31\n---\n',
   'entries/haul/plover/entry.md': entryFile('Plover'),
 };

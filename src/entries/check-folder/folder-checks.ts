@@ -3,6 +3,7 @@ import { evidenceNotSeen } from './evidence-not-seen.ts';
 import { evidenceOnce } from './evidence-once.ts';
 import type { FolderCheck } from './folder-check.ts';
 import { formerNameTaken } from './former-name-taken.ts';
+import { noAddress } from './no-address.ts';
 import { ruledBeforeFlight } from './ruled-before-flight.ts';
 import { ruledByBuilder } from './ruled-by-builder.ts';
 import { siteFileMissing } from './site-file-missing.ts';
@@ -18,6 +19,7 @@ import { unusedFile } from './unused-file.ts';
 /** All rules between files. A new one is a file of its own and a line here. */
 export const folderChecks: readonly FolderCheck[] = [
   siteFileMissing,
+  noAddress,
   unknownChallenge,
   unknownEntry,
   unknownFlight,

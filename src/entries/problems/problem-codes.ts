@@ -185,6 +185,7 @@ export const problemCodes = {
   'evidence-twice': note('Two flights of a challenge show the same link.'),
   'strip-differs': warning('A skein’s strip differs from that of its batch by more than 10 %.'),
   'builder-differs': note('An entry names its builder otherwise than the builder’s own file.'),
+  'no-address': note('The site does not say where it is published, which its links go by.'),
   'logo-missing': error('photo', 'The site names a logo that is not there.'),
 
   // Between what is written and what follows from it

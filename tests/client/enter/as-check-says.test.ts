@@ -20,7 +20,7 @@ const challenge = [
 ];
 
 const club = {
-  'site.md': '---\nformat: 1\ntitle: Long Haul\n---\n',
+  'site.md': '---\nformat: 1\ntitle: Long Haul\naddress: https://haul.example/\n---\n',
   'challenges/haul.md': `---\n${challenge.join('\n')}\n---\n`,
   'rubber/fen-b.md': '---\nlabel: Fen B\nstrip: { width: 3.2 mm, thickness: 1.1 mm }\n---\n',
 };

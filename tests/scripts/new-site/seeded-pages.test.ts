@@ -29,6 +29,15 @@ describe('the pages a new club begins with', () => {
     },
   );
 
+  it('rule in their example on all that the rules they come with ask the evidence to show', () => {
+    const asked = /shows: \[([^\]]+)\]/.exec(
+      readFileSync(join(seeds, 'common/content/challenges/season.md'), 'utf8'),
+    )?.[1];
+    const seen = /--seen \\?\s*(\S+)/.exec(text('handbook.md'))?.[1];
+    expect(asked?.split(', ').sort()).toEqual(['landing', 'launch', 'whole-flight']);
+    expect(seen?.split(',').sort()).toEqual(['landing', 'launch', 'whole-flight']);
+  });
+
   it('say every drawing in words too', () => {
     const drawings = measuring.split('```\n').length - 1;
     expect(drawings / 2).toBe(6);
