@@ -37,7 +37,9 @@ describe('the page of comparisons', () => {
     const text = plain(await site.page('compare/'));
     expect(text).toContain('The first two of Spring Trial 2031');
     expect(text).toContain('Heron of an Uncommonly Long Name &amp; &lt;Sons&gt;');
-    expect(text).toContain('The time of Model bittern cannot be taken apart: it needs a flight that can count.');
+    expect(text).toContain(
+      'The time of Model bittern cannot be taken apart: it needs a flight that can count.',
+    );
     expect(text).not.toMatch(/undefined|NaN|\[object/);
   });
 
