@@ -5,6 +5,8 @@ export interface Asked {
   readonly help: string;
   /** The words to choose from; null where anything may be typed. */
   readonly words: readonly string[] | null;
+  /** What to show for each of the words; the words themselves where nothing is said. */
+  readonly labels?: readonly string[];
   /** Whether no answer is an answer. */
   readonly isOptional: boolean;
   /** What is taken where nothing is typed. */
@@ -17,7 +19,8 @@ export interface Asked {
 export interface Asker {
   /** The answer; null where there is none to an optional question. */
   ask(question: Asked): Promise<string | null>;
-  agree(title: string): Promise<boolean>;
+  /** @param proposed what Enter alone answers: no, where nothing is said */
+  agree(title: string, proposed?: boolean): Promise<boolean>;
 }
 
 /** Whoever was asked has left: nothing is to be written. */
@@ -32,14 +35,15 @@ export async function terminalAsker(): Promise<Asker | null> {
     return answer as Exclude<Answer, symbol>;
   };
   return {
-    async ask({ title, help, words, isOptional, proposed, check }) {
+    async ask({ title, help, words, labels, isOptional, proposed, check }) {
       if (words !== null) {
         // What Enter alone gives comes first: nothing, where nothing has to be said.
-        const options = [...(isOptional ? [''] : []), ...words];
+        const named = words.map((value, at) => ({ value, label: labels?.[at] ?? value }));
+        const options = [...(isOptional ? [{ value: '', label: 'leave it out' }] : []), ...named];
         const chosen = await select({
           message: `${title}. ${help}`,
           withGuide: false,
-          options: options.map((value) => ({ value, label: value === '' ? 'leave it out' : value })),
+          options,
         });
         return answered(chosen) || null;
       }
@@ -56,8 +60,8 @@ export async function terminalAsker(): Promise<Asker | null> {
       });
       return answered(typed)?.trim() || (proposed ?? null);
     },
-    async agree(title) {
-      return answered(await confirm({ message: title, initialValue: false, withGuide: false }));
+    async agree(title, proposed = false) {
+      return answered(await confirm({ message: title, initialValue: proposed, withGuide: false }));
     },
   };
 }

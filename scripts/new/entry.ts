@@ -2,6 +2,7 @@ import { todayIn } from '../../src/almanac/today.ts';
 import { entryBeginning } from '../../src/entries/begin/entry.ts';
 import { askNewEntry } from './ask-place.ts';
 import { terminalAsker } from './asking.ts';
+import { knownChallenge, refuseFinal } from './challenges.ts';
 import { type Kind, runNew } from './command.ts';
 import { finish } from './finish.ts';
 import { newFile } from './making.ts';
@@ -20,8 +21,12 @@ export function newEntry(argv: readonly string[]): Promise<number> {
   return runNew(kind, argv, async (told) => {
     const asker = await terminalAsker();
     const asked =
-      told.named === undefined && asker !== null ? await askNewEntry(told.folder, told.fields, asker) : told;
+      told.named === undefined && asker !== null
+        ? await askNewEntry(told.folder, told.now, told.fields, asker)
+        : told;
     const { challenge, entry, file } = entryPlace(told.folder, asked.named ?? '');
+    const known = knownChallenge(told.folder, challenge, told.now);
+    refuseFinal(known);
     const address = `${challenge}/${entry}`;
     freePlace(told.folder, file, `\`npm run new -- flight ${address}\` adds a flight to it.`);
     // The day it is in UTC: a new file knows no place.

@@ -1,13 +1,15 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import { todayIn } from '../../src/almanac/today.ts';
 import type { PlainMap } from '../../src/entries/begin/begin-file.ts';
-import { isMissing } from '../../src/entries/begin/problems-in.ts';
+import { isMissing, problemsIn } from '../../src/entries/begin/problems-in.ts';
 import type { Problem } from '../../src/entries/problems/problem.ts';
 import { UsageError } from '../terminal/command-line.ts';
 import { pathFrom, printProblems } from '../terminal/print-problems.ts';
 import { writeWhole } from '../terminal/ruled-file.ts';
 import { askFields } from './ask-fields.ts';
 import type { Asker } from './asking.ts';
+import { knownChallenge } from './challenges.ts';
 import type { Told } from './command.ts';
 import { type Making, missingOf, refuseFaults, sentences } from './making.ts';
 
@@ -22,6 +24,8 @@ export interface Finish extends Pick<Told, 'fields' | 'folder' | 'now' | 'isDryR
   readonly asker: Asker | null;
   /** Writes what goes beside the file. */
   readonly beside?: (() => Promise<void>) | null;
+  /** What is still lacking though every field that is needed is there, in a sentence; null where nothing is. */
+  readonly lacking?: (fields: PlainMap) => string | null;
 }
 
 /**
@@ -30,18 +34,21 @@ export interface Finish extends Pick<Told, 'fields' | 'folder' | 'now' | 'isDryR
  */
 export async function finish(
   making: Making,
-  { fields: given, folder, now, isDryRun, asker, beside }: Finish,
+  { fields: given, folder, now, isDryRun, asker, beside, lacking = () => null }: Finish,
   said: (fields: PlainMap) => Said,
 ): Promise<number> {
   refuseFaults(making, given);
-  const isAsked = asker !== null && missingOf(making, given).length > 0;
+  const isAsked = asker !== null && (missingOf(making, given).length > 0 || lacking(given) !== null);
   const fields = isAsked ? await askFields(making, given, asker) : given;
   const missing = missingOf(making, fields);
   if (missing.length > 0 && making.old !== null)
     throw new UsageError(`${sentences(missing)}\nNothing is written.`);
+  const lacks = lacking(fields);
+  if (lacks !== null) throw new UsageError(`${lacks}\nNothing is written.`);
   const text = making.textWith(fields);
   if (isDryRun) {
     process.stdout.write(`Nothing is written. ${making.file} would be:\n\n${text}\n`);
+    process.stdout.write(foretold(folder, making, text, now));
     return 0;
   }
   await beside?.();
@@ -63,6 +70,14 @@ async function write(folder: string, { file, old }: Making, text: string): Promi
   if ((await readFile(path, 'utf8')) !== old)
     throw new UsageError(`${file} was changed meanwhile and is left as it is. Begin again.`);
   return writeWhole(path, text);
+}
+
+/** What `check` would say of a file by itself; what is to be filled in stands in it as remarks. */
+function foretold(folder: string, { file }: Making, text: string, now: string): string {
+  const challenge = /^entries\/([^/]+)\//.exec(file)?.[1];
+  const zone = challenge === undefined ? null : knownChallenge(folder, challenge, now).challenge?.timeZone;
+  const found = problemsIn(file, text, todayIn(now, zone ?? null)).filter((problem) => !isMissing(problem));
+  return found.length === 0 ? '' : `\`check\` would say:\n${sentences(found)}\n`;
 }
 
 /** What `check` says of a file: what is to be filled in, then everything else with its place. */

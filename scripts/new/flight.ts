@@ -23,7 +23,7 @@ as it stands. A date and a time, or what the watches showed, are needed.`,
 export function newFlight(argv: readonly string[]): Promise<number> {
   return runNew(kind, argv, async (told) => {
     const asker = await terminalAsker();
-    const named = told.named ?? (asker === null ? '' : await askEntry(told.folder, asker));
+    const named = told.named ?? (asker === null ? '' : await askEntry(told.folder, told.now, asker));
     const place = entryPlace(told.folder, named);
     presentFile(told.folder, place);
     const old = await readFile(join(told.folder, place.file), 'utf8');

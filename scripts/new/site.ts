@@ -6,7 +6,7 @@ import { buildInstant } from '../site/build-instant.ts';
 import { runCommand, UsageError } from '../terminal/command-line.ts';
 import { printable } from '../terminal/printable.ts';
 import { Left, terminalAsker } from './asking.ts';
-import { askClub } from './site/ask-club.ts';
+import { askClub, askGenerator } from './site/ask-club.ts';
 import type { Club } from './site/club.ts';
 import { clubFrom, siteOptions } from './site/club-from.ts';
 import { generatorSource } from './site/generator-source.ts';
@@ -61,10 +61,14 @@ export function newSite(argv: readonly string[]): Promise<number> {
     };
     try {
       const asker = values['dry-run'] ? null : await terminalAsker();
-      const club = clubFrom(asker === null ? values : await askClub(values, known, asker), known);
+      const told = asker === null ? values : await askClub(values, known, asker);
+      const isFound = known.generator.address !== null || asker === null;
+      const typed = isFound ? null : await askGenerator(asker);
+      const generator = typed === null ? known.generator : await generatorSource(typed);
+      const club = clubFrom(told, { ...known, generator });
       const files = await seededFiles(club);
       if (!values['dry-run']) await writeAll(folder, files);
-      process.stdout.write(told(folder, club, [...files.keys()], values['dry-run']));
+      process.stdout.write(outcome(folder, club, [...files.keys()], values['dry-run']));
       return 0;
     } catch (error) {
       if (!(error instanceof Left)) throw error;
@@ -97,7 +101,7 @@ async function writeAll(folder: string, files: ReadonlyMap<string, string>): Pro
   }
 }
 
-function told(folder: string, club: Club, files: readonly string[], isDryRun: boolean): string {
+function outcome(folder: string, club: Club, files: readonly string[], isDryRun: boolean): string {
   const { season, generator } = club;
   const unsaid = [
     ...(generator.address === null ? ['where the generator lives: `address=` in generator.sh'] : []),

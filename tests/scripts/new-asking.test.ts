@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { askFields } from '../../scripts/new/ask-fields.ts';
+import { askEntry, askNewEntry } from '../../scripts/new/ask-place.ts';
 import { type Asked, type Asker, Left } from '../../scripts/new/asking.ts';
 import { finish } from '../../scripts/new/finish.ts';
 import { newFile, newItem } from '../../scripts/new/making.ts';
@@ -103,6 +104,44 @@ describe('asking for the fields of an entry', () => {
     expect(moth.textWith(fields)).toContain(
       '\n    skein:\n      strip: { width: 1/8 in, thickness: 1.1 mm }\n',
     );
+  });
+});
+
+describe('asking for a challenge', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'last-turn-choosing-'));
+  const now = '2027-06-01T00:00:00Z';
+  const write = (file: string, text: string) => {
+    mkdirSync(dirname(join(folder, file)), { recursive: true });
+    writeFileSync(join(folder, file), text);
+  };
+  const rules = (title: string, opens: string, closes: string) =>
+    `---\ntitle: ${title}\nopens: ${opens}\ncloses: ${closes}\n---\n`;
+  beforeAll(() => {
+    write('challenges/a-final.md', rules('Last year', '2026-05-01', '2026-09-30'));
+    write('results/a-final.json', '{}');
+    write('challenges/b-closed.md', rules('Spring', '2027-03-01', '2027-05-31'));
+    write('challenges/c-announced.md', rules('Winter', '2027-11-01', '2028-02-28'));
+    write('challenges/d-open.md', rules('Summer', '2027-06-01', '2027-09-30'));
+    for (const name of ['a-final', 'd-open'])
+      write(`entries/${name}/moth/entry.md`, entryText('Moth', 'pip', ''));
+  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+  it('for a new aircraft offers those it can enter, with title and state, the open one first', async () => {
+    const { asker, asked } = answering({ Challenge: 'd-open', Name: 'Moth', Folder: 'moth' });
+    await askNewEntry(folder, now, {}, asker);
+    expect(asked[0]?.words).toEqual(['d-open', 'c-announced', 'b-closed']);
+    expect(asked[0]?.labels).toEqual([
+      'd-open (Summer, open)',
+      'c-announced (Winter, announced)',
+      'b-closed (Spring, closed)',
+    ]);
+  });
+
+  it('for an aircraft that is there offers a final one last', async () => {
+    const { asker, asked } = answering({ Challenge: 'd-open', Aircraft: 'moth' });
+    expect(await askEntry(folder, now, asker)).toBe('d-open/moth');
+    expect(asked[0]?.labels?.at(-1)).toBe('a-final (Last year, final)');
   });
 });
 

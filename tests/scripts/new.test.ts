@@ -207,6 +207,16 @@ motors:
     expect(everything()).toEqual(before);
   });
 
+  it('of a challenge whose result is final is refused', async () => {
+    mkdirSync(at('results'));
+    writeFileSync(at('results/summer.json'), '{}');
+    const before = everything();
+    const { code, error } = await make('entry', 'summer/slow-lantern', ...stated);
+    expect(code).toBe(2);
+    expect(error).toContain('The result of summer is final, so no aircraft enters it any more.');
+    expect(everything()).toEqual(before);
+  });
+
   it('is not written through a link that leads out of the content folder', async () => {
     mkdirSync(join(folder, 'elsewhere'), { recursive: true });
     rmSync(at('entries/summer'), { recursive: true });
@@ -277,6 +287,25 @@ describe('a flight', () => {
     );
   });
 
+  it.each([[], ['--dry-run']])(
+    'of a day that has not come gets the same warning, written or not: %j',
+    async (...dry) => {
+      const { code, out } = await make(
+        'flight',
+        'summer/moth',
+        '--date',
+        '2027-06-09',
+        '--time',
+        '9 s',
+        ...dry,
+      );
+      expect(code).toBe(0);
+      expect(out).toContain(
+        'Flight 2 is dated 2027-06-09, and today is 2027-06-01. Write the day on which it was flown.',
+      );
+    },
+  );
+
   it('that lacks its date or its time is refused, with what is missing', async () => {
     const before = read(file);
     const { code, error } = await make('flight', 'summer/moth', '--turns', '400');
@@ -341,6 +370,14 @@ describe('a setup', () => {
       '\nsetups:\n  - id: b\n    from: 2027-05-25\n    change: New tailplane, 8 g lighter\n    tailplane: { area: 6 dm2 }\n    mass: { airframe: 160 g }\nflights:\n',
     );
     expect((await check(file)).code).toBe(0);
+  });
+
+  it('that changes nothing is refused', async () => {
+    const before = read('entries/summer/moth/entry.md');
+    const { code, error } = await make('setup', 'summer/moth', '--id', 'b', '--from', '2027-05-25');
+    expect(code).toBe(2);
+    expect(error).toContain('A setup without a change is none. Say what was changed with --change');
+    expect(read('entries/summer/moth/entry.md')).toBe(before);
   });
 
   it('with an id that is taken is refused', async () => {

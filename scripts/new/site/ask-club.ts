@@ -11,9 +11,15 @@ import {
   type SiteValues,
   titleOf,
 } from './club-from.ts';
+import { addressGiven } from './generator-source.ts';
 
 /** In the order of asking: where the folder lives proposes where its site is published. */
 const asked = ['title', 'club', 'repository', 'address', 'send-to', 'licence'] as const;
+
+/** Where a field's own example is not what is typed here. */
+const examples: Readonly<Record<string, string>> = {
+  repository: 'https://forge.example/our-club/duration',
+};
 
 /** Asks for what is not said yet, one thing after another. Throws Left where the one who is asked leaves. */
 export async function askClub(given: SiteValues, known: Known, asker: Asker): Promise<SiteValues> {
@@ -21,12 +27,12 @@ export async function askClub(given: SiteValues, known: Known, asker: Asker): Pr
   let values = given;
   for (const key of asked) {
     if (values[key] !== undefined) continue;
-    const { title = key, description = '' } = fields.find((field) => field.key === key) ?? {};
+    const { title = key, description = '', example = '' } = fields.find((field) => field.key === key) ?? {};
     const before = values;
     const proposed = proposal(key, before, known);
     const answer = await asker.ask({
       title,
-      help: `${description}.`,
+      help: `${description}. Such as ${examples[key] ?? example}`,
       words: null,
       isOptional: key !== 'title',
       ...(proposed === null ? {} : { proposed }),
@@ -36,6 +42,17 @@ export async function askClub(given: SiteValues, known: Known, asker: Asker): Pr
     if (key === 'repository') values = { ...values, kind: await askKind(values, known, asker) };
   }
   return values;
+}
+
+/** Asks where the generator is fetched from, where this copy cannot tell; null where nobody knows yet. */
+export function askGenerator(asker: Asker): Promise<string | null> {
+  return asker.ask({
+    title: 'Generator',
+    help: 'Where the generator can be fetched from by anybody: the web address of its repository. Such as https://code.example/tools/last-turn',
+    words: null,
+    isOptional: true,
+    check: (typed) => (addressGiven(typed) === null ? 'That is no web address of a repository.' : null),
+  });
 }
 
 function proposal(key: (typeof asked)[number], values: SiteValues, { folder }: Known): string | null {

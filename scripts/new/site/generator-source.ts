@@ -23,7 +23,7 @@ export async function generatorSource(given: string | undefined): Promise<Genera
   const own = await isOwnRepository();
   const version = own ? await versionIn(projectFolder, tag) : tag;
   if (given !== undefined) {
-    const address = /^file:/i.test(given) ? plain(given) : fetchAddress(given);
+    const address = addressGiven(given);
     if (address !== null) return { address, version };
     throw new UsageError(
       `The option --generator takes the web address of a repository, such as https://code.example/tools/last-turn, but "${printable(given)}" was given.`,
@@ -31,6 +31,11 @@ export async function generatorSource(given: string | undefined): Promise<Genera
   }
   const origin = own ? await git(projectFolder, 'config', '--get', 'remote.origin.url') : null;
   return { address: fetchAddress(origin ?? '') ?? (await addressInPackage()), version };
+}
+
+/** An address somebody types: one of the web, or a folder of this machine as `file://`; null where it is neither. */
+export function addressGiven(typed: string): string | null {
+  return /^file:/i.test(typed) ? plain(typed) : fetchAddress(typed);
 }
 
 /** The tag where the commit that is checked out carries it, else the whole commit; the tag where there is none yet. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Asked, Asker } from '../../../scripts/new/asking.ts';
-import { askClub } from '../../../scripts/new/site/ask-club.ts';
+import { askClub, askGenerator } from '../../../scripts/new/site/ask-club.ts';
 import type { SiteValues } from '../../../scripts/new/site/club-from.ts';
 
 const known = {
@@ -58,6 +58,24 @@ describe('asking for a club', () => {
     const values = await askClub(nothing, known, asker);
     expect(questions.find(({ title }) => title === 'Kind')?.words).toEqual(['github', 'gitlab', 'forgejo']);
     expect(values.kind).toBe('forgejo');
+  });
+
+  it('shows an example of each', async () => {
+    const { asker, questions } = typing({});
+    await askClub(nothing, known, asker);
+    const example = (title: string) =>
+      questions.find((question) => question.title === title)?.help.split('. Such as ')[1];
+    expect(example('Repository')).toBe('https://forge.example/our-club/duration');
+    expect(example('Address')).toMatch(/^https:\/\/\S+\.example\/\S+\/$/);
+    expect(example('Send to')).toMatch(/^\S+@\S+\.example$/);
+    expect(example('Licence')).toBe('CC BY 4.0');
+  });
+
+  it('asks where the generator is, and takes no words for it', async () => {
+    const { asker, questions } = typing({ Generator: 'https://code.example/tools/last-turn' });
+    expect(await askGenerator(asker)).toBe('https://code.example/tools/last-turn');
+    expect(questions[0]?.check('last-turn')).toBe('That is no web address of a repository.');
+    expect(questions[0]?.check('https://code.example/tools/last-turn')).toBeNull();
   });
 
   it('says at once what is wrong with an answer', async () => {
