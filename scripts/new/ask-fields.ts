@@ -1,22 +1,33 @@
 import type { PlainMap } from '../../src/entries/begin/begin-file.ts';
 import { isGiven, type Question } from '../../src/entries/begin/beginning.ts';
 import { fieldNamed, type NamedField } from '../../src/entries/begin/field-named.ts';
+import { limitsOnGroup } from '../../src/entries/begin/limits-on-group.ts';
 import { acceptedText } from '../../src/entries/describe/accepted-text.ts';
 import { describeShape } from '../../src/entries/describe/describe-shape.ts';
 import type { Shape } from '../../src/entries/describe/field.ts';
+import type { Challenge } from '../../src/model/challenge.ts';
 import type { Asker } from './asking.ts';
 import { answered, type Making } from './making.ts';
 
 /**
  * Asks for what is not given yet, one field after another, then for each group whether there is more to say. Answers are read
- * as the file will be read. Throws Left where the one who is asked leaves.
+ * as the file will be read. A group that the challenge's limits rest on is proposed, and says so. Throws Left where the one who is asked leaves.
  */
-export async function askFields(making: Making, given: PlainMap, asker: Asker): Promise<PlainMap> {
+export async function askFields(
+  making: Making,
+  given: PlainMap,
+  asker: Asker,
+  challenge: Challenge | null = null,
+): Promise<PlainMap> {
   const { questions, groups } = making.beginning;
   let fields = await askEach(making, given, questions, asker);
-  for (const { title, questions: more } of groups) {
+  for (const group of groups) {
+    const { title, questions: more } = group;
     if (more.every((question) => !isOpen(making, fields, question))) continue;
-    if (await asker.agree(`Do you want to say something of ${title}?`))
+    const limits = challenge === null ? [] : limitsOnGroup(making.beginning, group, fields, challenge);
+    const because =
+      limits.length === 0 ? '' : ` Without it nobody can check what the rules ask (${limits.join('; ')}).`;
+    if (await asker.agree(`Do you want to say something of ${title}?${because}`, limits.length > 0))
       fields = await askEach(making, fields, more, asker);
   }
   return fields;

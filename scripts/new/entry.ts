@@ -31,7 +31,7 @@ export function newEntry(argv: readonly string[]): Promise<number> {
     freePlace(told.folder, file, `\`npm run new -- flight ${address}\` adds a flight to it.`);
     // The day it is in UTC: a new file knows no place.
     const fields = { entered: todayIn(told.now, null), ...asked.fields };
-    return finish(newFile(entryBeginning, file), { ...told, fields, asker }, () => ({
+    return finish(newFile(entryBeginning, file), { ...told, fields, asker, enters: known.challenge }, () => ({
       done: `Written to ${file}.`,
       next: [
         'Next: put photos and bench logs beside it and name them in it, write its build log below the fields, and hand the folder in.',

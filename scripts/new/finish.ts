@@ -1,11 +1,15 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import type { ChallengeRecord } from '../../src/almanac/almanac.ts';
 import { todayIn } from '../../src/almanac/today.ts';
+import { limitsUnchecked } from '../../src/contest/rules/limits-unchecked.ts';
 import type { PlainMap } from '../../src/entries/begin/begin-file.ts';
 import { isMissing, problemsIn } from '../../src/entries/begin/problems-in.ts';
 import type { Problem } from '../../src/entries/problems/problem.ts';
+import type { Challenge } from '../../src/model/challenge.ts';
 import { UsageError } from '../terminal/command-line.ts';
 import { pathFrom, printProblems } from '../terminal/print-problems.ts';
+import { printable } from '../terminal/printable.ts';
 import { writeWhole } from '../terminal/ruled-file.ts';
 import { askFields } from './ask-fields.ts';
 import type { Asker } from './asking.ts';
@@ -24,6 +28,8 @@ export interface Finish extends Pick<Told, 'fields' | 'folder' | 'now' | 'isDryR
   readonly asker: Asker | null;
   /** Writes what goes beside the file. */
   readonly beside?: (() => Promise<void>) | null;
+  /** The challenge that a new aircraft enters: what its limits rest on is asked for, and named where it is not told. */
+  readonly enters?: Challenge | null;
   /** What is still lacking though every field that is needed is there, in a sentence; null where nothing is. */
   readonly lacking?: (fields: PlainMap) => string | null;
 }
@@ -34,12 +40,12 @@ export interface Finish extends Pick<Told, 'fields' | 'folder' | 'now' | 'isDryR
  */
 export async function finish(
   making: Making,
-  { fields: given, folder, now, isDryRun, asker, beside, lacking = () => null }: Finish,
+  { fields: given, folder, now, isDryRun, asker, beside, lacking = () => null, enters = null }: Finish,
   said: (fields: PlainMap) => Said,
 ): Promise<number> {
   refuseFaults(making, given);
   const isAsked = asker !== null && (missingOf(making, given).length > 0 || lacking(given) !== null);
-  const fields = isAsked ? await askFields(making, given, asker) : given;
+  const fields = isAsked ? await askFields(making, given, asker, enters) : given;
   const missing = missingOf(making, fields);
   if (missing.length > 0 && making.old !== null)
     throw new UsageError(`${sentences(missing)}\nNothing is written.`);
@@ -55,7 +61,7 @@ export async function finish(
   await write(folder, making, text);
   const { done, next } = said(fields);
   process.stdout.write(`${done}\n`);
-  process.stdout.write(await checked(folder, making, missing, now));
+  process.stdout.write(await checked(folder, making, missing, now, enters));
   for (const step of next) process.stdout.write(`${step}\n`);
   return 0;
 }
@@ -86,10 +92,11 @@ async function checked(
   { file }: Making,
   missing: readonly Problem[],
   now: string,
+  enters: Challenge | null,
 ): Promise<string> {
   // What reads a whole folder takes its time to load: nobody who is asked waits for it.
   const { readAlmanac } = await import('../../src/almanac/read-almanac.ts');
-  const { problems } = await readAlmanac({ content: folder, now });
+  const { problems, challenges } = await readAlmanac({ content: folder, now });
   const own = problems.filter((problem) => problem.file === file);
   printProblems(
     own.filter((problem) => !isMissing(problem)),
@@ -97,7 +104,21 @@ async function checked(
     process.stdout,
   );
   const check = `\`npm run check -- ${pathFrom(process.cwd(), folder)(file)}\``;
-  if (own.length === 0) return `${check} finds nothing wrong with it.\n`;
-  if (missing.length === 0) return '';
+  if (own.length === 0 || missing.length === 0) {
+    const clean = own.length === 0 ? `${check} finds nothing wrong with it.\n` : '';
+    return enters === null ? clean : clean + unchecked(challenges, file);
+  }
   return `To be filled in, where a line of the file begins with #; until then ${check} says so:\n${sentences(missing)}\n`;
+}
+
+/** Which limits of its challenge nobody can check yet on a new aircraft, a line each. */
+function unchecked(challenges: readonly ChallengeRecord[], file: string): string {
+  const lines = challenges.flatMap(({ challenge, entries }) =>
+    entries
+      .filter(({ entry }) => file === `entries/${challenge.id}/${entry.id}/entry.md`)
+      .flatMap(({ figures }) => limitsUnchecked(challenge, figures)),
+  );
+  return lines.length === 0
+    ? ''
+    : `Until it says more, no flight of it can count:\n${lines.map((line) => `  ${printable(line)}\n`).join('')}`;
 }

@@ -10,6 +10,7 @@ import { finish } from '../../scripts/new/finish.ts';
 import { newFile, newItem } from '../../scripts/new/making.ts';
 import { entryBeginning } from '../../src/entries/begin/entry.ts';
 import { flightBeginning } from '../../src/entries/begin/flight.ts';
+import { challengeOf } from '../entries/written.ts';
 import { entryText, writeSmallClub } from './small-club.ts';
 
 const moth = newFile(entryBeginning, 'entries/summer/moth/entry.md');
@@ -104,6 +105,36 @@ describe('asking for the fields of an entry', () => {
     expect(moth.textWith(fields)).toContain(
       '\n    skein:\n      strip: { width: 1/8 in, thickness: 1.1 mm }\n',
     );
+  });
+});
+
+describe('asking for what the limits of a challenge rest on', () => {
+  const { challenge } = challengeOf(
+    'title: Haul\nopens: 2027-03-01\ncloses: 2027-10-31\neligibility: { flying-mass: at most 5 kg }',
+  );
+  const proposals = async (given: Readonly<Record<string, string>>) => {
+    const { asker } = answering(given);
+    const proposed: string[] = [];
+    const noting: Asker = {
+      ...asker,
+      agree: (title, isProposed) => {
+        if (isProposed) proposed.push(title);
+        return Promise.resolve(false);
+      },
+    };
+    await askFields(moth, {}, noting, challenge);
+    return proposed;
+  };
+
+  it('proposes the rubber where the flying mass has a limit, and says so', async () => {
+    expect(await proposals(answers)).toEqual([
+      'Do you want to say something of the rubber of one motor? Without it nobody can check what the rules ask (flying mass: at most 5 kg).',
+    ]);
+  });
+
+  it('proposes nothing where the flying mass is told already', async () => {
+    const { 'Mass: airframe mass': _, ...others } = answers;
+    expect(await proposals({ ...others, 'Mass: flying mass': '190 g' })).toEqual([]);
   });
 });
 

@@ -207,6 +207,29 @@ motors:
     expect(everything()).toEqual(before);
   });
 
+  it('says which limits cannot be checked on what is told of it', async () => {
+    writeFileSync(
+      at('challenges/summer.md'),
+      read('challenges/summer.md').replace(
+        'target:',
+        'eligibility: { span: at least 0.9 m, flying-mass: at most 5 kg }\ntarget:',
+      ),
+    );
+    const light = ['--name', 'Slow Lantern', '--builder', 'pip', '--control', 'free', '--span', '1.80 m'];
+    const { code, out } = await make(
+      'entry',
+      'summer/slow-lantern',
+      ...[...light, '--airframe', '168 g', '--count', '1'],
+    );
+    expect(code).toBe(0);
+    expect(out).toMatch(
+      /\nUntil it says more, no flight of it can count:\n {2}the flying mass cannot be checked: needs .*skein.*\n/,
+    );
+    expect(out).not.toContain('the span cannot be checked');
+    const whole = await make('entry', 'summer/other-lantern', ...stated);
+    expect(whole.out).not.toContain('cannot be checked');
+  });
+
   it('of a challenge whose result is final is refused', async () => {
     mkdirSync(at('results'));
     writeFileSync(at('results/summer.json'), '{}');

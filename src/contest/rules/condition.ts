@@ -40,8 +40,8 @@ function factUnmet(fact: Fact, allowed: readonly string[], { design, junior }: T
   return forbidden.length === 0 ? null : `${forbidden.join(', ')} on board; allowed on board is ${list}`;
 }
 
-/** A limit on a figure of motors must hold for every motor. */
-function figureUnmet(id: string, limit: Limit, figures: FigureSet, settled: boolean): string | null {
+/** Why a limit on a figure does not hold; one on a figure of motors must hold for every motor. */
+export function figureUnmet(id: string, limit: Limit, figures: FigureSet, settled: boolean): string | null {
   const values = figureValues(figures, id);
   if (values.length === 0) return `the ${nameOfFigure(id)} cannot be checked: it is not known`;
   for (const figure of values) {

@@ -25,6 +25,8 @@ export interface Question {
 export interface Group {
   readonly title: string;
   readonly questions: readonly Question[];
+  /** Figures of the model that are not known without it: where rules set a limit on one, it had better not be passed over. */
+  readonly tells?: readonly { readonly figure: string; readonly unless?: string }[];
 }
 
 /** How a new thing of a kind begins: what can be given for it, and what is asked where that is not enough. */

@@ -48,6 +48,14 @@ export const entryBeginning: Beginning = {
   groups: [
     {
       title: 'the rubber of one motor',
+      tells: [
+        { figure: 'rubber-mass' },
+        { figure: 'rubber-share' },
+        { figure: 'flying-mass', unless: 'mass.flying' },
+        { figure: 'airframe-mass', unless: 'mass.airframe' },
+        { figure: 'wing-loading', unless: 'mass.flying' },
+        { figure: 'skein-section' },
+      ],
       questions: [
         {
           field: 'motors.skein.batch',
@@ -77,6 +85,12 @@ export const entryBeginning: Beginning = {
     },
     {
       title: 'the area of the wing',
+      tells: [
+        { figure: 'wing-area' },
+        { figure: 'mean-chord' },
+        { figure: 'aspect-ratio' },
+        { figure: 'wing-loading' },
+      ],
       questions: [
         {
           field: 'wing.area',
@@ -89,6 +103,7 @@ export const entryBeginning: Beginning = {
     },
     {
       title: 'tail and balance',
+      tells: [{ figure: 'tail-area' }, { figure: 'tail-volume' }, { figure: 'balance-point' }],
       questions: [
         { field: 'tailplane.area', optional: true },
         { field: 'tailplane.arm', optional: true },

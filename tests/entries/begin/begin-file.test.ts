@@ -10,6 +10,7 @@ import { isMissing, problemsIn } from '../../../src/entries/begin/problems-in.ts
 import { setupBeginning } from '../../../src/entries/begin/setup.ts';
 import { describeFields, describeShape } from '../../../src/entries/describe/describe-shape.ts';
 import { renderMarkdown } from '../../../src/entries/markdown.ts';
+import { figureDefinition } from '../../../src/figures/registry.ts';
 import { challengeOf, smallestChallenge } from '../written.ts';
 
 // What a file must hold is written out by hand from content format 1; what is wrong with it is told by the readers of the site.
@@ -127,6 +128,14 @@ describe('what may be given and asked', () => {
       expect(unknown).toEqual([]);
     },
   );
+
+  it('knows the figures that a group of questions tells', () => {
+    const told = entryBeginning.groups.flatMap(({ tells }) => tells ?? []);
+    expect(told.map(({ figure }) => figure)).toContain('flying-mass');
+    expect(told.filter(({ figure }) => figureDefinition(figure)?.of !== 'model')).toEqual([]);
+    const others = told.flatMap(({ unless }) => unless ?? []);
+    expect(others.filter((name) => !fieldNamed(describeShape(entryBeginning.schema), name).ok)).toEqual([]);
+  });
 
   it('is enough for an entry: every question that needs an answer, answered, leaves nothing missing', () => {
     const answers: Readonly<Record<string, string>> = {
