@@ -5,6 +5,7 @@ import { evaluateBatch } from '../figures/evaluate.ts';
 import type { Builder, Site } from '../model/site.ts';
 import type { Almanac, BuilderRecord, ChallengeRecord } from './almanac.ts';
 import { type Entrant, entrantsOf, type SealFlights } from './entrants.ts';
+import { juniorHandles } from './file-to-change.ts';
 import { buildersOnFile, everyBuilder } from './known-builders.ts';
 import { textOfPage } from './peoples-text.ts';
 import { problemsAcross } from './problems-across.ts';
@@ -19,9 +20,10 @@ import { redirectsOf } from './redirects.ts';
 export function assemble(content: Content, now: string, sealFlights: SealFlights): Almanac {
   const entrants = entrantsOf(content, sealFlights);
   const known = buildersOnFile(content.builders);
+  const juniors = juniorHandles(entrants);
   const results = new Map(content.results.map(({ value }) => [value.challenge.id, value]));
   const challenges = content.challenges
-    .map(({ value }) => recordChallenge(value, entrants, results.get(value.id) ?? null, now))
+    .map(({ value }) => recordChallenge(value, entrants, results.get(value.id) ?? null, juniors, now))
     .sort(newestFirst);
   const crossed = problemsAcross(challenges, entrants, content, now);
 

@@ -1,4 +1,5 @@
 import type { Contender } from '../contest/contender.ts';
+import { isJunior } from '../contest/rules/junior-team.ts';
 import type { Content, ReadEntry } from '../entries/folder/content.ts';
 import { type FiguresOfEntry, figuresOfEntry } from '../figures/figures-of-entry.ts';
 import { inspectedSetups } from '../figures/inspect.ts';
@@ -7,7 +8,7 @@ import type { Entry } from '../model/entry.ts';
 import type { Ruling } from '../model/ruling.ts';
 import type { Builder } from '../model/site.ts';
 import { handWatch } from '../timing/hand-watch.ts';
-import { buildersOnFile, isJunior, withKnownBuilders } from './known-builders.ts';
+import { buildersOnFile, withKnownBuilders } from './known-builders.ts';
 
 /** Seals of an entry's flights as they are written now, by flight number. Hashing is done at the edge. */
 export type SealFlights = (entry: ReadEntry) => ReadonlyMap<number, string>;

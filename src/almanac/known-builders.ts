@@ -22,11 +22,6 @@ function asKnown(reference: BuilderReference, builder: Builder | undefined): Bui
   return junior ? { handle, name: null, club: null, junior } : { handle, name, club, junior };
 }
 
-/** A team is junior when all of it are. */
-export function isJunior(entry: Entry): boolean {
-  return entry.builders.every(({ junior }) => junior);
-}
-
 /**
  * Everybody who has a file or built something, by handle; a file is authoritative, else the first entry that names them. Those
  * whom only a final result still names keep their page, by handle alone.

@@ -10,16 +10,22 @@ import { energyUsesOf } from './energy-uses.ts';
 import type { Entrant } from './entrants.ts';
 import { recordEntry } from './entry-record.ts';
 import { explainPlaces } from './explained-places.ts';
-import { fileToChange, juniorHandles } from './file-to-change.ts';
+import { fileToChange } from './file-to-change.ts';
 import { textOfSection } from './peoples-text.ts';
 import { todayIn } from './today.ts';
 import { whenAsked } from './when-asked.ts';
 
-/** A challenge judged, with all that pages say of it. `all` are the entrants of every challenge. */
+/**
+ * A challenge judged, with all that pages say of it.
+ *
+ * @param all the entrants of every challenge
+ * @param juniors handles of everybody whom any file calls a junior
+ */
 export function recordChallenge(
   written: Challenge,
   all: readonly Entrant[],
   asFrozen: FrozenResult | null,
+  juniors: ReadonlySet<string>,
   now: string,
 ): ChallengeRecord {
   const entrants = all.filter(({ contender }) => contender.entry.challenge === written.id);
@@ -44,7 +50,6 @@ export function recordChallenge(
       frozen,
     ),
   );
-  const juniors = juniorHandles(all);
   const entries = entrants.map((entrant) =>
     recordEntry(
       entrant,

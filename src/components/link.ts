@@ -48,11 +48,6 @@ export function comparePath(aircraft: readonly string[] = []): string {
   return `/compare/${choiceQuery(aircraft)}`;
 }
 
-/** Site path of what a comparison says of one aircraft; not promised to stay. */
-export function compareDataPath(challenge: string, entry: string): string {
-  return `/assets/compare/${challenge}/${entry}.json`;
-}
-
 /** Site path of the form for an entry. */
 export const enterPath = '/enter/';
 

@@ -1,5 +1,6 @@
 import type { Contender } from '../../contest/contender.ts';
 import { headlineOf } from '../../contest/ranking/headline.ts';
+import { isJunior } from '../../contest/rules/junior-team.ts';
 import { judgeFlights } from '../../contest/verdicts/judge-flights.ts';
 import type { EntryWithFigures, FlightWithFigures } from '../../entries/check-judged/with-figures.ts';
 import { figuresOfEntry } from '../../figures/figures-of-entry.ts';
@@ -27,7 +28,7 @@ export function judgedAlone(
   const contender: Contender = {
     entry,
     ruling: null,
-    junior: entry.builders.every(({ junior }) => junior),
+    junior: isJunior(entry),
     seals: new Map(),
     modelFigures: figures.model,
     figuresAtFlight: figures.atFlight,

@@ -17,7 +17,7 @@ export function pathOfProblem(source: SourceDocument, problem: Problem): Path {
 }
 
 /** The innermost field whose key or value holds an offset of the text. */
-export function pathAt(source: SourceDocument, offset: number): Path {
+function pathAt(source: SourceDocument, offset: number): Path {
   const path: (string | number)[] = [];
   let node: SourceNode | null = source.root;
   while (node !== null && node.kind !== 'scalar') {

@@ -1,6 +1,7 @@
 import { measureOfFigure } from '../../components/measure.ts';
 import { planLabels } from '../../components/plan-labels.ts';
 import { unmet } from '../../contest/rules/condition.ts';
+import { isJunior } from '../../contest/rules/junior-team.ts';
 import { drawPlan } from '../../drawings/draw-plan.ts';
 import { narrow } from '../../drawings/paper.ts';
 import { planShape } from '../../drawings/plan-shape.ts';
@@ -108,7 +109,7 @@ function limits(
   figures: FigureSet,
   challenge: EnterChallenge,
 ): Html {
-  const junior = entry.builders.every((builder) => builder.junior);
+  const junior = isJunior(entry);
   const rows = challenge.rules.eligibility.map((condition, index) => {
     const reason = unmet(condition, { design, junior, figures }, false);
     // What a sketch says of control or builder may only stand in for them.

@@ -62,7 +62,7 @@ const reason = text().meta({
 });
 
 /** The ruling of one flight. */
-export const flightRuling = fields({
+const flightRuling = fields({
   flight: count(1).meta({ title: 'Flight', description: 'Its number', example: '1' }),
   verdict,
   by,

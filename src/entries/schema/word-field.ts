@@ -7,7 +7,7 @@ export function word<const Word extends string>(words: readonly Word[]) {
 }
 
 /** Reads one of a closed set of words; what is near to one of them is asked about, never taken for it. */
-export function readWord<Word extends string>(text: string, words: readonly Word[]): Reading<Word> {
+function readWord<Word extends string>(text: string, words: readonly Word[]): Reading<Word> {
   const known = words.find((candidate) => candidate === text);
   if (known !== undefined) return taken(known);
   const near = didYouMean(text, words);
